@@ -1,0 +1,2 @@
+namespace RangeMap.Change;
+internal static class Room;

@@ -1,0 +1,2 @@
+namespace RangeMap.Maps;
+internal static class Room;

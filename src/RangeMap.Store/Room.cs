@@ -1,0 +1,2 @@
+namespace RangeMap.Store;
+internal static class Room;
