@@ -1,0 +1,43 @@
+using RangeMap.Grids;
+
+namespace RangeMap.Presence;
+
+/// <summary>
+/// A taxon's cube rolled up to one square size, ordered by square, so that a presence map for any periods is one pass
+/// over arrays. Made once per taxon and size, asked many times.
+/// </summary>
+public sealed class SizedCube
+{
+    private SizedCube(SquareSize size, CubeCell[] cells, QualityCounts tooCoarse)
+    {
+        Size = size;
+        Cells = cells;
+        TooCoarse = tooCoarse;
+    }
+
+    /// <summary>The side of the squares.</summary>
+    public SquareSize Size { get; }
+
+    /// <summary>The cells, ascending; their square codes are of <see cref="Size"/>.</summary>
+    internal CubeCell[] Cells { get; }
+
+    /// <summary>Records whose own square lies wholly in no square of this size.</summary>
+    public QualityCounts TooCoarse { get; }
+
+    /// <summary>Rolls a cube up. A record counts for a square only if its own square lies wholly inside.</summary>
+    public static SizedCube Of(TaxonCube cube, SquareSize size)
+    {
+        var cells = new CubeCell[cube.Cells.Length];
+        var count = 0;
+        QualityCounts tooCoarse = default;
+        foreach (ref readonly var cell in cube.Cells)
+        {
+            if (Square.FromCode(cell.SquareCode).TryCoarsen(size, out var container))
+                cells[count++] = cell with { SquareCode = container.Code };
+            else
+                tooCoarse += cell.Counts;
+        }
+
+        return new(size, TaxonCube.Gather(cells.AsSpan(0, count)).Cells.ToArray(), tooCoarse);
+    }
+}

@@ -1,0 +1,31 @@
+namespace RangeMap.Presence;
+
+/// <summary>
+/// One line of the visit log: a recorder, on one day, in one square, noted a taxon (or its absence). Only records dated
+/// to the day make a visit. Counts are signed, like those of a <see cref="CubeCell"/>.
+/// </summary>
+/// <param name="SquareCode">The record's own square.</param>
+/// <param name="Day">The day, as <see cref="DateOnly.DayNumber"/>.</param>
+/// <param name="Recorder">The store's number of the recorder or party; 0 when not named.</param>
+/// <param name="TaxonNumber">The store's number of the taxon.</param>
+/// <param name="Present">False for a statement of absence, which makes the visit but does not lengthen its list.</param>
+/// <param name="Count">Records that say so.</param>
+public readonly record struct VisitEntry(long SquareCode, int Day, int Recorder, int TaxonNumber, bool Present, int Count) : IComparable<VisitEntry>
+{
+    /// <summary>Orders by square, day, recorder, taxon, and absence before presence.</summary>
+    public int CompareTo(VisitEntry other)
+    {
+        var order = SquareCode.CompareTo(other.SquareCode);
+        if (order == 0)
+            order = Day.CompareTo(other.Day);
+        if (order == 0)
+            order = Recorder.CompareTo(other.Recorder);
+        if (order == 0)
+            order = TaxonNumber.CompareTo(other.TaxonNumber);
+        return order == 0 ? Present.CompareTo(other.Present) : order;
+    }
+
+    /// <summary>True when both entries say the same thing, whatever their counts.</summary>
+    public bool SameNote(in VisitEntry other) =>
+        SquareCode == other.SquareCode && Day == other.Day && Recorder == other.Recorder && TaxonNumber == other.TaxonNumber && Present == other.Present;
+}

@@ -1,0 +1,80 @@
+namespace RangeMap.Presence;
+
+/// <summary>Every visit of a data folder, with the taxa noted on it: what effort is measured from. A group under addition, like <see cref="TaxonCube"/>.</summary>
+public sealed class VisitLog
+{
+    private readonly VisitEntry[] _entries;
+
+    private VisitLog(VisitEntry[] sortedDistinctNonZero) => _entries = sortedDistinctNonZero;
+
+    /// <summary>The log without visits.</summary>
+    public static VisitLog Empty { get; } = new([]);
+
+    /// <summary>The entries, ascending, each note once.</summary>
+    public ReadOnlySpan<VisitEntry> Entries => _entries;
+
+    /// <summary>Gathers entries in any order, sorting the given memory in place; equal notes are summed.</summary>
+    public static VisitLog Gather(Span<VisitEntry> entries)
+    {
+        entries.Sort();
+        var summed = new VisitEntry[entries.Length];
+        var count = 0;
+        for (var i = 0; i < entries.Length;)
+        {
+            var entry = entries[i++];
+            while (i < entries.Length && entries[i].SameNote(entry))
+                entry = entry with { Count = entry.Count + entries[i++].Count };
+            if (entry.Count != 0)
+                summed[count++] = entry;
+        }
+
+        Array.Resize(ref summed, count);
+        return new(summed);
+    }
+
+    /// <summary>The sum of logs.</summary>
+    public static VisitLog Sum(IReadOnlyCollection<VisitLog> logs)
+    {
+        if (logs.Count == 1)
+            return logs.First();
+        var all = new List<VisitEntry>(logs.Sum(log => log._entries.Length));
+        foreach (var log in logs)
+            all.AddRange(log._entries);
+        return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(all));
+    }
+
+    /// <summary>Packs the log as differences between neighbours, about five bytes an entry.</summary>
+    public byte[] Pack()
+    {
+        var bytes = new VarintWriter(_entries.Length * 6);
+        VisitEntry before = default;
+        foreach (ref readonly var entry in Entries)
+        {
+            bytes.Write(entry.SquareCode - before.SquareCode);
+            bytes.Write(entry.Day - before.Day);
+            bytes.Write(entry.Recorder - before.Recorder);
+            bytes.Write(((long)(entry.TaxonNumber - before.TaxonNumber) << 1) | (entry.Present ? 1L : 0L));
+            bytes.Write(entry.Count);
+            before = entry;
+        }
+
+        return bytes.ToArray();
+    }
+
+    /// <summary>The log of a packed form.</summary>
+    /// <exception cref="InvalidDataException">The bytes are no packed log.</exception>
+    public static VisitLog Unpack(ReadOnlySpan<byte> bytes)
+    {
+        var reader = new VarintReader(bytes);
+        var entries = new List<VisitEntry>(bytes.Length / 5);
+        VisitEntry at = default;
+        while (!reader.AtEnd)
+        {
+            var (square, day, recorder, note) = (reader.Read(), (int)reader.Read(), (int)reader.Read(), reader.Read());
+            at = new(at.SquareCode + square, at.Day + day, at.Recorder + recorder, at.TaxonNumber + (int)(note >> 1), (note & 1) == 1, (int)reader.Read());
+            entries.Add(at);
+        }
+
+        return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(entries));
+    }
+}

@@ -1,2 +1,0 @@
-namespace RangeMap.Store;
-internal static class Room;
