@@ -1,0 +1,54 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace RangeMap.Store;
+
+/// <summary>An open data folder's database: hands out connections and keeps the schema up to date.</summary>
+public sealed class Database
+{
+    private readonly string _connectionText;
+
+    private Database(string connectionText) => _connectionText = connectionText;
+
+    /// <summary>Opens the SQLite database at a path, makes it where it is absent, and brings its schema up to date.</summary>
+    /// <param name="path">File of the database; its folder must exist.</param>
+    /// <exception cref="StoreException">The file is no RangeMap database, is from a newer version, or cannot be opened.</exception>
+    public static Database Open(string path)
+    {
+        var text = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            Mode = SqliteOpenMode.ReadWriteCreate,
+            Pooling = true,
+            DefaultTimeout = 60,
+        };
+        var database = new Database(text.ToString());
+        try
+        {
+            // Looked at before anything is set on it: another program's database must stay as it is.
+            using (var plain = new SqliteConnection(database._connectionText))
+            {
+                plain.Open();
+                Migrations.Check(plain);
+            }
+
+            using var connection = database.Connect();
+            Migrations.Apply(connection);
+        }
+        catch (SqliteException error)
+        {
+            throw new StoreException($"The database {path} cannot be opened: {error.Message}", "Check that the file is a RangeMap database and that you may write to its folder.", error);
+        }
+
+        return database;
+    }
+
+    /// <summary>A new connection, ready for use; the caller disposes of it.</summary>
+    internal SqliteConnection Connect()
+    {
+        var connection = new SqliteConnection(_connectionText);
+        connection.Open();
+        connection.Execute(DatabaseSql.Prepare);
+        return connection;
+    }
+}

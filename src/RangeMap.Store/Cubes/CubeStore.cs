@@ -1,0 +1,80 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using RangeMap.Presence;
+
+namespace RangeMap.Store;
+
+/// <summary>Reads cubes and the visit log; writes changes of them within someone else's transaction.</summary>
+public sealed class CubeStore(Database database)
+{
+    /// <summary>A taxon with more segments than this has them merged into one at the end of a change.</summary>
+    internal const int MostSegments = 12;
+
+    /// <summary>The cube of the records made at the taxa named, summed: one number for a species, several for an aggregate.</summary>
+    public TaxonCube Read(IReadOnlyCollection<int> taxonNumbers)
+    {
+        using var connection = database.Connect();
+        var cubes = new List<TaxonCube>();
+        foreach (var number in taxonNumbers)
+            cubes.AddRange(ReadSegments(connection, null, number));
+        return cubes.Count == 0 ? TaxonCube.Empty : TaxonCube.Sum(cubes);
+    }
+
+    /// <summary>Every taxon's own cube, by taxon number; taxa without records are left out.</summary>
+    public IReadOnlyDictionary<int, TaxonCube> ReadAll()
+    {
+        using var connection = database.Connect();
+        return connection.Query<SegmentRow>(CubeSql.SegmentsOfAll, buffered: false)
+            .GroupBy(row => row.Taxon)
+            .Select(rows => (Number: rows.Key, Cube: TaxonCube.Sum([.. rows.Select(row => CubeCodec.Unpack(row.Data))])))
+            .Where(pair => pair.Cube.Cells.Length > 0)
+            .ToDictionary(pair => pair.Number, pair => pair.Cube);
+    }
+
+    /// <summary>The whole visit log.</summary>
+    public VisitLog ReadVisits()
+    {
+        using var connection = database.Connect();
+        var logs = connection.Query<byte[]>(CubeSql.VisitSegments, buffered: false).Select(data => VisitLog.Unpack(data)).ToList();
+        return logs.Count == 0 ? VisitLog.Empty : VisitLog.Sum(logs);
+    }
+
+    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, int taxon, TaxonCube change)
+    {
+        if (change.Cells.Length > 0)
+            connection.Execute(CubeSql.AddSegment, new { Taxon = taxon, Cells = change.Cells.Length, Data = CubeCodec.Pack(change) }, transaction);
+    }
+
+    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, VisitLog change)
+    {
+        if (change.Entries.Length > 0)
+            connection.Execute(CubeSql.AddVisits, new { Entries = change.Entries.Length, Data = change.Pack() }, transaction);
+    }
+
+    /// <summary>Merges the segments of taxa, and of the visit log, that have become many, so that reading stays one short step.</summary>
+    internal static void Compact(SqliteConnection connection, SqliteTransaction transaction)
+    {
+        foreach (var taxon in connection.Query<int>(CubeSql.TaxaWithManySegments, new { MostSegments }, transaction).AsList())
+        {
+            var merged = TaxonCube.Sum([.. ReadSegments(connection, transaction, taxon)]);
+            connection.Execute(CubeSql.RemoveSegments, new { Taxon = taxon }, transaction);
+            Add(connection, transaction, taxon, merged);
+        }
+
+        if (connection.ExecuteScalar<int>(CubeSql.CountVisitSegments, transaction: transaction) <= MostSegments)
+            return;
+        var log = VisitLog.Sum([.. connection.Query<byte[]>(CubeSql.VisitSegments, transaction: transaction).Select(data => VisitLog.Unpack(data))]);
+        connection.Execute(CubeSql.RemoveVisits, transaction: transaction);
+        Add(connection, transaction, log);
+    }
+
+    private static List<TaxonCube> ReadSegments(SqliteConnection connection, SqliteTransaction? transaction, int taxon) =>
+        [.. connection.Query<byte[]>(CubeSql.SegmentsOfTaxon, new { Taxon = taxon }, transaction).Select(data => CubeCodec.Unpack(data))];
+
+    private sealed record SegmentRow
+    {
+        public int Taxon { get; init; }
+
+        public byte[] Data { get; init; } = [];
+    }
+}

@@ -1,0 +1,100 @@
+using Dapper;
+using RangeMap.Records;
+
+namespace RangeMap.Store;
+
+/// <summary>Reads what became of imports.</summary>
+public sealed class BatchStore(Database database)
+{
+    /// <summary>All batches, newest first.</summary>
+    public IReadOnlyList<StoredBatch> ReadAll()
+    {
+        using var connection = database.Connect();
+        return connection.Query<StoredBatch>(BatchSql.Read + " ORDER BY b.number DESC").AsList();
+    }
+
+    /// <summary>One batch, or null.</summary>
+    public StoredBatch? Read(long number)
+    {
+        using var connection = database.Connect();
+        return connection.QuerySingleOrDefault<StoredBatch>(BatchSql.Read + " WHERE b.number = @number", new { number });
+    }
+
+    /// <summary>The refused rows of a batch, in the order of the file, streamed.</summary>
+    public IEnumerable<Refusal> Refusals(long batch)
+    {
+        using var connection = database.Connect();
+        foreach (var row in connection.Query<RefusalRow>(BatchSql.ReadRefusals, new { batch }, buffered: false))
+            yield return new(row.Row, row.Line, row.Field, row.Value, row.Reason, row.Raw);
+    }
+
+    /// <summary>A row of a batch as it was sent, or null where there is none.</summary>
+    public string? SourceRow(long batch, long row)
+    {
+        using var connection = database.Connect();
+        var block = connection.QuerySingleOrDefault<BlockRow>(BatchSql.ReadBlockOfRow, new { batch, row });
+        return block is null ? null : SourceBlocks.Read(block.Data, row - block.FirstRow);
+    }
+
+    private sealed record RefusalRow
+    {
+        public long Row { get; init; }
+
+        public long Line { get; init; }
+
+        public string Field { get; init; } = "";
+
+        public string Value { get; init; } = "";
+
+        public string Reason { get; init; } = "";
+
+        public string Raw { get; init; } = "";
+    }
+
+    private sealed record BlockRow
+    {
+        public long FirstRow { get; init; }
+
+        public byte[] Data { get; init; } = [];
+    }
+}
+
+/// <summary>One import, as it was kept.</summary>
+public sealed record StoredBatch
+{
+    /// <summary>The batch's number.</summary>
+    public long Number { get; init; }
+
+    /// <summary>The data set it belongs to.</summary>
+    public string Dataset { get; init; } = "";
+
+    /// <summary>The name of the file.</summary>
+    public string FileName { get; init; } = "";
+
+    /// <summary>ISO 8601, UTC.</summary>
+    public string ImportedAt { get; init; } = "";
+
+    /// <summary>The header row as it was sent.</summary>
+    public string Header { get; init; } = "";
+
+    /// <summary>Rows read.</summary>
+    public long Read { get; init; }
+
+    /// <summary>New records.</summary>
+    public long Accepted { get; init; }
+
+    /// <summary>Rows refused.</summary>
+    public long Refused { get; init; }
+
+    /// <summary>Records changed.</summary>
+    public long Updated { get; init; }
+
+    /// <summary>Rows that said nothing new.</summary>
+    public long Unchanged { get; init; }
+
+    /// <summary>JSON: which column was taken for which term.</summary>
+    public string Mapping { get; init; } = "{}";
+
+    /// <summary>JSON: doubts by name.</summary>
+    public string Doubts { get; init; } = "{}";
+}

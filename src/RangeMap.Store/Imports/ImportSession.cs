@@ -1,0 +1,219 @@
+using System.Globalization;
+using System.Text.Json;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using RangeMap.Presence;
+using RangeMap.Records;
+using SQLitePCL;
+
+namespace RangeMap.Store;
+
+/// <summary>
+/// One import, from its first row to its commit. Records, refusals, source rows, cube and visits change together:
+/// before <see cref="Commit"/> nobody sees any of it, and disposing without it leaves the data as they were.
+/// </summary>
+public sealed class ImportSession : IDisposable
+{
+    private readonly SqliteConnection _connection;
+    private readonly SqliteTransaction _transaction;
+    private readonly TimeProvider _clock;
+    private readonly long _dataset;
+    private readonly bool _keysMayExist;
+    private readonly bool _indexDropped;
+    private readonly CubeChange _change;
+    private readonly SourceBlocks _source;
+    private readonly Numbering _persons;
+    private readonly Numbering _words;
+    private readonly PreparedStatement _add;
+    private readonly PreparedStatement _replace;
+    private readonly PreparedStatement _find;
+    private readonly Dictionary<Doubts, int> _doubts = [];
+    private int _added, _updated, _unchanged, _refused;
+
+    private ImportSession(Database database, string datasetId, string fileName, TimeProvider clock)
+    {
+        _connection = database.Connect();
+        _transaction = _connection.BeginTransaction(deferred: false);
+        _clock = clock;
+        _dataset = _connection.QuerySingleOrDefault<long?>(ImportSql.FindDataset, new { Id = datasetId }, _transaction)
+            ?? _connection.ExecuteScalar<long>(ImportSql.AddDataset, new { Id = datasetId }, _transaction);
+        _keysMayExist = _connection.ExecuteScalar<bool>(ImportSql.AnyRecordOfDataset, new { Dataset = _dataset }, _transaction);
+        // Keys are random numbers: one sort at the end beats an insert into the index for each.
+        _indexDropped = !_connection.ExecuteScalar<bool>(ImportSql.AnyRecord, transaction: _transaction);
+        if (_indexDropped)
+            _connection.Execute(ImportSql.DropKeyIndex, transaction: _transaction);
+        var importedAt = clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+        Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
+        _change = new(_connection, _transaction);
+        _source = new(_connection, _transaction, Batch);
+        _persons = Numbering.OfPersons(_connection, _transaction);
+        _words = Numbering.OfWords(_connection, _transaction);
+        _add = new(_connection, ImportSql.AddRecord);
+        _replace = new(_connection, ImportSql.ChangeRecord);
+        _find = new(_connection, ImportSql.FindByKey);
+    }
+
+    /// <summary>The number of the batch that this import becomes.</summary>
+    public long Batch { get; }
+
+    /// <summary>Begins an import; waits while another writes.</summary>
+    /// <param name="database">The data folder's database.</param>
+    /// <param name="datasetId">The data set that the file belongs to; made if it is new.</param>
+    /// <param name="fileName">Name of the file, for people.</param>
+    /// <param name="clock">Tells the time of the import.</param>
+    public static ImportSession Begin(Database database, string datasetId, string fileName, TimeProvider clock) =>
+        new(database, datasetId, fileName, clock);
+
+    /// <summary>Keeps a row as it was sent.</summary>
+    public void KeepSource(long row, ReadOnlySpan<char> raw) => _source.Add(row, raw);
+
+    /// <summary>Keeps a record: adds it, or changes the one of the same key, or finds that nothing changed.</summary>
+    public void Keep(Record record)
+    {
+        var stored = _keysMayExist ? Find(record.Key) : null;
+        if (stored is { } same && same.Content == (long)(ulong)record.Content)
+        {
+            _unchanged++;
+            return;
+        }
+
+        if (stored is { } old)
+            Replace(record, old.Id);
+        else
+            Insert(record);
+        Count(record.Doubts);
+        if (CubeFold.TryCell(record, out var cell))
+            _change.Add(record.Taxon.Number, cell);
+        if (record.Dates.IsOneDay && record.Status != ReviewStatus.Rejected)
+            _change.Add(new VisitEntry(record.Square.Code, record.Dates.First.DayNumber, (int)(_persons.Of(record.Recorder) ?? 0), record.Taxon.Number, record.Present, 1));
+    }
+
+    /// <summary>Keeps a refused row with its reason.</summary>
+    /// <param name="refusal">What was wrong, and where.</param>
+    public void Refuse(Refusal refusal)
+    {
+        _refused++;
+        _connection.Execute(
+            ImportSql.AddRefusal,
+            new { Batch, refusal.Row, refusal.Line, refusal.Field, refusal.Value, refusal.Reason, Raw = refusal.RawText },
+            _transaction);
+    }
+
+    /// <summary>
+    /// Makes the import part of the data. Where the same file was imported before and nothing is new, nothing is written at
+    /// all, and the figures name the earlier batch.
+    /// </summary>
+    /// <param name="fileHash">Hash of the file's bytes.</param>
+    /// <param name="header">The header row as it was sent.</param>
+    /// <param name="mapping">Which column was taken for which term.</param>
+    public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    {
+        var read = (long)_added + _updated + _unchanged + _refused;
+        var batch = _added + _updated == 0
+            ? _connection.QuerySingleOrDefault<long?>(ImportSql.SameFileBefore, new { Dataset = _dataset, FileHash = fileHash, Batch }, _transaction)
+            : null;
+        var figures = new ImportFigures(batch ?? Batch, read, _added, _refused, _updated, _unchanged, DoubtCounts());
+        if (batch is not null)
+            return figures;
+
+        _source.Write();
+        _change.Write();
+        CubeStore.Compact(_connection, _transaction);
+        if (_indexDropped)
+            _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
+        var row = new
+        {
+            Batch, FileHash = fileHash, Header = header, Read = read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
+            Mapping = JsonSerializer.Serialize(mapping), Doubts = JsonSerializer.Serialize(figures.Doubts),
+        };
+        _connection.Execute(ImportSql.FinishBatch, row, _transaction);
+        if (_added + _updated > 0)
+            Editions.Advance(_connection, _transaction, string.Create(CultureInfo.InvariantCulture, $"import {Batch}"), _clock.GetUtcNow());
+        _transaction.Commit();
+        return figures;
+    }
+
+    /// <summary>Ends the import; what was not committed is as if it had not been.</summary>
+    public void Dispose()
+    {
+        _add.Dispose();
+        _replace.Dispose();
+        _find.Dispose();
+        _transaction.Dispose();
+        _connection.Dispose();
+    }
+
+    private (long Id, long Content)? Find(UInt128 key)
+    {
+        (long, long)? found = null;
+        _find.Bind(1, (long)(ulong)(key >> 64)).Query(row =>
+        {
+            if (raw.sqlite3_column_int64(row, 1) != (long)(ulong)key || raw.sqlite3_column_int64(row, 3) != _dataset)
+                return false;
+            found = (raw.sqlite3_column_int64(row, 0), raw.sqlite3_column_int64(row, 2));
+            return true;
+        });
+        return found;
+    }
+
+    private void Insert(Record record)
+    {
+        Bind(_add, record).Run();
+        _added++;
+    }
+
+    private void Replace(Record record, long id)
+    {
+        _change.Remove(_connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, _transaction));
+        _connection.Execute(ImportSql.KeepReplaced, new { Batch, Id = id }, _transaction);
+        Bind(_replace, record).Bind(23, id).Run();
+        _updated++;
+    }
+
+    private PreparedStatement Bind(PreparedStatement statement, Record record) => statement
+        .Bind(1, Batch)
+        .Bind(2, record.Row)
+        .Bind(3, _dataset)
+        .Bind(4, (long)(ulong)(record.Key >> 64))
+        .Bind(5, (long)(ulong)record.Key)
+        .Bind(6, (long)(ulong)record.Content)
+        .Bind(7, record.Taxon.Number)
+        .Bind(8, record.Square.Code)
+        .Bind(9, record.Dates.First.DayNumber)
+        .Bind(10, record.Dates.Last.DayNumber)
+        .Bind(11, record.Present ? 1L : 0L)
+        .Bind(12, (long)record.Status)
+        .Bind(13, (long)record.Doubts)
+        .Bind(14, _persons.Of(record.Recorder))
+        .Bind(15, _persons.Of(record.Determiner))
+        .Bind(16, _words.Of(record.Stage))
+        .Bind(17, _words.Of(record.Sex))
+        .Bind(18, (long?)record.Count)
+        .Bind(19, _words.Of(record.Site))
+        .Bind(20, record.Point?.Latitude)
+        .Bind(21, record.Point?.Longitude)
+        .Bind(22, record.UncertaintyMetres);
+
+    private void Count(Doubts doubts)
+    {
+        for (var rest = (int)doubts; rest != 0; rest &= rest - 1)
+        {
+            var doubt = (Doubts)(rest & -rest);
+            _doubts[doubt] = _doubts.GetValueOrDefault(doubt) + 1;
+        }
+    }
+
+    private SortedDictionary<string, int> DoubtCounts() =>
+        new(_doubts.ToDictionary(pair => pair.Key.ToString(), pair => pair.Value), StringComparer.Ordinal);
+}
+
+/// <summary>What an import did.</summary>
+/// <param name="Batch">Its batch; for a file that changed nothing, the earlier batch of the same file.</param>
+/// <param name="Read">Rows read.</param>
+/// <param name="Accepted">New records.</param>
+/// <param name="Refused">Rows refused.</param>
+/// <param name="Updated">Records that changed.</param>
+/// <param name="Unchanged">Rows whose record was there already and says the same.</param>
+/// <param name="Doubts">New or changed records by doubt.</param>
+public sealed record ImportFigures(
+    long Batch, long Read, int Accepted, int Refused, int Updated, int Unchanged, IReadOnlyDictionary<string, int> Doubts);

@@ -1,0 +1,58 @@
+namespace RangeMap.Store;
+
+internal static class ImportSql
+{
+    public const string FindDataset = "SELECT number FROM dataset WHERE id = @Id";
+
+    public const string AddDataset = "INSERT INTO dataset (id) VALUES (@Id) RETURNING number";
+
+    public const string AnyRecordOfDataset = "SELECT EXISTS (SELECT 1 FROM batch WHERE dataset = @Dataset AND accepted > 0)";
+
+    public const string AnyRecord = "SELECT EXISTS (SELECT 1 FROM record)";
+
+    public const string SameFileBefore =
+        "SELECT number FROM batch WHERE dataset = @Dataset AND file_hash = @FileHash AND number <> @Batch ORDER BY number DESC LIMIT 1";
+
+    public const string AddBatch = """
+        INSERT INTO batch (dataset, file_name, file_hash, imported_at, header)
+        VALUES (@Dataset, @FileName, '', @ImportedAt, '') RETURNING number
+        """;
+
+    public const string FinishBatch = """
+        UPDATE batch SET file_hash = @FileHash, header = @Header, rows_read = @Read, accepted = @Accepted, refused = @Refused, updated = @Updated,
+            unchanged = @Unchanged, mapping = @Mapping, doubts = @Doubts
+        WHERE number = @Batch
+        """;
+
+    public const string AddSourceBlock =
+        "INSERT INTO source_block (batch, first_row, row_count, data) VALUES (@Batch, @FirstRow, @RowCount, @Data)";
+
+    public const string AddRefusal = """
+        INSERT INTO refusal (batch, row_number, line, field, value, reason, raw)
+        VALUES (@Batch, @Row, @Line, @Field, @Value, @Reason, @Raw)
+        """;
+
+    public const string DropKeyIndex = "DROP INDEX record_of_key";
+
+    public const string MakeKeyIndex = "CREATE INDEX record_of_key ON record (key_high)";
+
+    public const string FindByKey = "SELECT id, key_low, content, dataset FROM record WHERE key_high = ?1";
+
+    private const string Columns =
+        "batch, row_number, dataset, key_high, key_low, content, taxon, square, first_day, last_day, present, status, doubts, "
+        + "recorder, determiner, stage, sex, individuals, site, latitude, longitude, uncertainty";
+
+    public const string AddRecord =
+        $"INSERT INTO record ({Columns}) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22)";
+
+    public const string ChangeRecord =
+        $"UPDATE record SET ({Columns}) = (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22) WHERE id = ?23";
+
+    public const string KeepReplaced =
+        $"INSERT INTO replaced_record (replaced_by_batch, id, {Columns}) SELECT @Batch, id, {Columns} FROM record WHERE id = @Id";
+
+    public const string ReadForCube = """
+        SELECT id, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, recorder, content
+        FROM record WHERE id = @Id
+        """;
+}

@@ -1,0 +1,41 @@
+using RangeMap.Presence;
+using RangeMap.Records;
+
+namespace RangeMap.Store;
+
+/// <summary>A row of the table of records.</summary>
+internal sealed record RecordRow
+{
+    public long Id { get; init; }
+
+    public long Taxon { get; init; }
+
+    public long Square { get; init; }
+
+    public long FirstDay { get; init; }
+
+    public long LastDay { get; init; }
+
+    public long Present { get; init; }
+
+    public long Status { get; init; }
+
+    public long Doubts { get; init; }
+
+    public long? Recorder { get; init; }
+
+    public long Content { get; init; }
+
+    public bool TryCell(out CubeCell cell)
+    {
+        var status = (ReviewStatus)Status;
+        cell = new(Square, (int)FirstDay, (int)LastDay, CubeFold.Count(status, (Doubts)Doubts));
+        return Present != 0 && status != ReviewStatus.Rejected;
+    }
+
+    public bool TryVisit(out VisitEntry entry)
+    {
+        entry = new(Square, (int)FirstDay, (int)(Recorder ?? 0), (int)Taxon, Present != 0, 1);
+        return FirstDay == LastDay && (ReviewStatus)Status != ReviewStatus.Rejected;
+    }
+}
