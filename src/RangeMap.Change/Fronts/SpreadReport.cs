@@ -1,0 +1,23 @@
+namespace RangeMap.Change;
+
+/// <summary>Everything measured about one spread, side by side: agreement is the message, not any single figure.</summary>
+/// <param name="Squares">Number of squares with a first record.</param>
+/// <param name="Estimators">One entry per method, the speed to quote first.</param>
+/// <param name="Sectors">One entry per bearing sector; empty where only distances are known.</param>
+/// <param name="Summary">The findings in words.</param>
+public sealed record SpreadReport(
+    int Squares, IReadOnlyList<SpreadEstimate> Estimators, IReadOnlyList<SectorSpeed> Sectors, string Summary)
+{
+    /// <summary>Where distances are measured from; null where only distances are known or there are no rows.</summary>
+    public SpreadOrigin? Origin { get; init; }
+
+    /// <summary>Time of the earliest first record; null without any.</summary>
+    public double? FirstYear { get; init; }
+
+    /// <summary>Time of the latest first record; null without any.</summary>
+    public double? LastYear { get; init; }
+
+    /// <summary>The estimate of a method of <see cref="SpreadMethods"/>.</summary>
+    /// <exception cref="InvalidOperationException">The report has no such method.</exception>
+    public SpreadEstimate By(string method) => Estimators.Single(e => e.Method == method);
+}

@@ -1,0 +1,79 @@
+using System.Globalization;
+
+namespace RangeMap.Change;
+
+/// <summary>Puts the findings about one spread into words.</summary>
+internal static class SpreadSummary
+{
+    // A difference between the front and the average of first records that deserves a sentence.
+    private const double Telling = 0.25;
+
+    // An estimated origin wider than this, in squares, is no single place.
+    private const double WideOriginSquares = 10;
+
+    private static readonly string[] Compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+
+    internal static string Of(FirstRecords records, IReadOnlyList<SpreadEstimate> estimators, IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
+    {
+        var front = estimators.Single(e => e.Method == SpreadMethods.FrontQuantile);
+        var average = estimators.Single(e => e.Method == SpreadMethods.AllPoints);
+        IEnumerable<string?> sentences =
+        [
+            Headline(front, options),
+            front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
+            Direction(sectors, options),
+            WideOrigin(records.Origin, options),
+        ];
+        return string.Join(' ', sentences.Where(s => s is not null));
+    }
+
+    private static string Headline(SpreadEstimate front, SpreadOptions options)
+    {
+        if (front.Refused is not null)
+            return Text($"No front speed: {front.Refused}.");
+
+        var evidence = Text($"{options.Confidence * 100:0.#} % interval {Round(front.Low)} to {Round(front.High)}; {front.N} squares, {front.FirstYear:0.##}-{front.LastYear:0.##}");
+        return front switch
+        {
+            { Low: > 0 } => Text($"The front advances about {Round(front.KmPerYear)} km a {options.TimeUnit} ({evidence})."),
+            { High: < 0 } => Text($"Later first records lie closer to the origin, by about {Round(-front.KmPerYear)} km a {options.TimeUnit} ({evidence}): this is no advance from there."),
+            _ => Text($"No advance can be told from these first records: {Round(front.KmPerYear)} km a {options.TimeUnit} ({evidence})."),
+        };
+    }
+
+    private static string? Instead(SpreadEstimate average, SpreadOptions options) => average.KmPerYear is null ? null
+        : Text($"First records as a whole move outwards by {Round(average.KmPerYear)} km a {options.TimeUnit} ({Round(average.Low)} to {Round(average.High)}; {average.N} squares), which is not the speed of a front.");
+
+    private static string? Disagreement(SpreadEstimate front, SpreadEstimate average)
+    {
+        if (average.KmPerYear is null || front.Low <= 0 || Math.Abs(front.KmPerYear!.Value - average.KmPerYear.Value) <= Telling * front.KmPerYear.Value)
+            return null;
+
+        return average.KmPerYear < front.KmPerYear
+            ? Text($"The average of all first records is much slower ({Round(average.KmPerYear)}): many squares behind the front were found long after the species reached them, or the range filled in late.")
+            : Text($"The average of all first records is faster ({Round(average.KmPerYear)}): the rear of the first records moves out faster than their front, as when the spread slows or nears its limit.");
+    }
+
+    private static string? Direction(IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
+    {
+        var measured = sectors.Where(s => s.KmPerYear is not null).ToList();
+        if (measured.Count < 2)
+            return null;
+
+        var fastest = measured.MaxBy(s => s.KmPerYear)!;
+        return Text($"Fastest towards the {CompassOf(fastest.Bearing)} ({Round(fastest.KmPerYear)} km a {options.TimeUnit}, {Round(fastest.Low)} to {Round(fastest.High)}; {fastest.N} squares).");
+    }
+
+    private static string? WideOrigin(SpreadOrigin? origin, SpreadOptions options) =>
+        origin is { Estimated: true } && origin.RadiusKm > WideOriginSquares * options.SquareSideKm
+            ? Text($"The {origin.Squares} earliest squares lie up to {Round(origin.RadiusKm)} km from their middle, so the origin is uncertain: give one if it is known.")
+            : null;
+
+    private static string CompassOf(double bearing) => Compass[(int)Math.Floor(bearing / 45 + 0.5) % Compass.Length];
+
+    // Two significant figures at least, and no decimals from 100 on: a reader should not be told more than is known.
+    private static string Round(double? value) => value!.Value.ToString(
+        Math.Abs(value.Value) switch { >= 100 => "0", >= 10 => "0.#", >= 1 => "0.0", _ => "0.00" }, CultureInfo.InvariantCulture);
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

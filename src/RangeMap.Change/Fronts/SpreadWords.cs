@@ -1,0 +1,39 @@
+using System.Globalization;
+
+namespace RangeMap.Change;
+
+/// <summary>All sentences about single estimates of spread, in one place.</summary>
+internal static class SpreadWords
+{
+    internal const string NoSquares = "not enough squares: there are none with a first record";
+
+    internal const string NoPlaces = "sectors need the place of each square; only distances were given";
+
+    internal const string NotFinite = "the numbers are too large or too alike for a speed to be computed";
+
+    internal const string NoResamples = "the interval cannot be found: most resamples hold first records of one year only";
+
+    internal const string AllPointsNote = "average of first records; low when squares are found long after the species reached them";
+
+    internal const string RootAreaNote = "area equivalent; low when squares are missed, high when recording grows";
+
+    internal const string MaximumNote = "follows the farthest square alone; not a speed to quote";
+
+    internal static string NotNumbers(int unsound, int rows) =>
+        Text($"{unsound} of {rows} rows hold a place, distance or time that is not a usable number");
+
+    internal static string NotEnoughSquares(int found, int least) => Text($"not enough squares: {found} of at least {least}");
+
+    internal static string NotEnoughTimes(int found, int least, string unit) =>
+        Text($"not enough {unit}s with first records: {found} of at least {least}");
+
+    internal static string NotEnoughSectors(int found, int squares) =>
+        Text($"not enough sectors with {squares} or more squares: {found} of at least 2");
+
+    internal static string SectorsNote(int sectors) => Text($"mean of {sectors} sectors, each by its farthest square; sectors that end at a coast pull it down");
+
+    internal static string NotUnique(Interval slopes, string unit) =>
+        Text($"lines with speeds from {slopes.Low:0.###} to {slopes.High:0.###} km a {unit} fit equally well; the middle is given");
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

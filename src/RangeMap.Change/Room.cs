@@ -1,2 +1,0 @@
-namespace RangeMap.Change;
-internal static class Room;
