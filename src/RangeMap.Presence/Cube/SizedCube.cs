@@ -24,6 +24,16 @@ public sealed class SizedCube
     /// <summary>Records whose own square lies wholly in no square of this size.</summary>
     public QualityCounts TooCoarse { get; }
 
+    /// <summary>Number of cells.</summary>
+    public int Count => Cells.Length;
+
+    /// <summary>The cells of one square, by day; empty where the taxon has none or the square is of another size.</summary>
+    public ReadOnlySpan<CubeCell> In(Square square)
+    {
+        var start = FirstNotBefore(square.Code);
+        return Cells.AsSpan(start, FirstNotBefore(square.Code + 1) - start);
+    }
+
     /// <summary>Rolls a cube up. A record counts for a square only if its own square lies wholly inside.</summary>
     public static SizedCube Of(TaxonCube cube, SquareSize size)
     {
@@ -39,5 +49,20 @@ public sealed class SizedCube
         }
 
         return new(size, TaxonCube.Gather(cells.AsSpan(0, count)).Cells.ToArray(), tooCoarse);
+    }
+
+    private int FirstNotBefore(long code)
+    {
+        int low = 0, high = Cells.Length;
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            if (Cells[middle].SquareCode < code)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+
+        return low;
     }
 }

@@ -1,0 +1,128 @@
+using System.Collections.Concurrent;
+using RangeMap.Grids;
+using RangeMap.Presence;
+using RangeMap.Records;
+using RangeMap.Store;
+
+namespace RangeMap.Server;
+
+/// <summary>
+/// One edition of the data as questions need it: each cube is read once, when first asked for, and then shared. Everything
+/// here is already generalised for sensitive taxa, so nothing computed from it can give a hidden place away.
+/// </summary>
+public sealed class DataSnapshot
+{
+    private readonly Database _database;
+    private readonly CubeStore _cubes;
+    private readonly ConcurrentDictionary<int, Lazy<TaxonCube>> _own = new();
+    private readonly ConcurrentDictionary<(int Taxon, SquareSize Size), Lazy<SizedCube>> _sized = new();
+    private readonly ConcurrentDictionary<(string? Group, SquareSize Size), Lazy<Effort>> _effort = new();
+    private readonly Lazy<VisitLog> _visits;
+    private readonly Lazy<IReadOnlyList<TaxonSummary>> _summaries;
+    private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
+
+    internal DataSnapshot(Database database, Edition edition, TimeProvider clock)
+    {
+        _database = database;
+        _cubes = new(database);
+        Edition = edition;
+        Taxa = new TaxonStore(database, clock).ReadTaxa();
+        foreach (var taxon in Taxa)
+            _byName.TryAdd(taxon.ScientificName, taxon);
+        foreach (var taxon in Taxa)
+            _byName[taxon.Id] = taxon;
+        _visits = new(ReadVisits);
+        _summaries = new(Summarise);
+    }
+
+    /// <summary>Which state of the data this is.</summary>
+    public Edition Edition { get; }
+
+    /// <summary>The accepted taxa, by number from 1.</summary>
+    public IReadOnlyList<Taxon> Taxa { get; }
+
+    /// <summary>Answers worth keeping while the edition lasts.</summary>
+    internal AnswerCache Answers { get; } = new();
+
+    /// <summary>Taxa with their number of records and years.</summary>
+    public IReadOnlyList<TaxonSummary> Summaries => _summaries.Value;
+
+    /// <summary>The taxon of an identifier or scientific name.</summary>
+    /// <exception cref="UserException">There is none.</exception>
+    public Taxon Find(string name) => _byName.TryGetValue(name, out var taxon) ? taxon : throw UserException.UnknownTaxon(name);
+
+    /// <summary>The members of an aggregate; empty for any other taxon.</summary>
+    public IEnumerable<Taxon> Members(Taxon aggregate) => Taxa.Where(taxon => taxon.AggregateId == aggregate.Id);
+
+    /// <summary>The taxon's cube. An aggregate's holds its members' records too; a member's never holds the aggregate's.</summary>
+    public TaxonCube Cube(Taxon taxon) => TaxonCube.Sum([Own(taxon), .. WithNested(taxon).Select(Own)]);
+
+    /// <summary>The taxon's cube at one square size.</summary>
+    public SizedCube Cube(Taxon taxon, SquareSize size) =>
+        _sized.GetOrAdd((taxon.Number, size), _ => new(() => SizedCube.Of(Cube(taxon), size))).Value;
+
+    /// <summary>Effort of the taxon's group at one square size.</summary>
+    public Effort Effort(Taxon taxon, SquareSize size) => _effort.GetOrAdd((taxon.Group, size), key => new(() => Measure(key.Group, size))).Value;
+
+    /// <summary>Effort of all groups together at one square size.</summary>
+    public Effort EffortOfAll(SquareSize size) => _effort.GetOrAdd((AllGroups, size), _ => new(() => Presence.Effort.Of(_visits.Value, size, _ => true))).Value;
+
+    private const string AllGroups = "\0all";
+
+    private Effort Measure(string? group, SquareSize size)
+    {
+        var counts = new bool[Taxa.Count == 0 ? 1 : Taxa.Max(taxon => taxon.Number) + 1];
+        foreach (var taxon in Taxa)
+            counts[taxon.Number] = taxon.Group == group;
+        return Presence.Effort.Of(_visits.Value, size, number => number < counts.Length && counts[number]);
+    }
+
+    private IEnumerable<Taxon> WithNested(Taxon aggregate)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal) { aggregate.Id };
+        var open = new Queue<Taxon>([aggregate]);
+        while (open.TryDequeue(out var next))
+        {
+            foreach (var member in Members(next).Where(member => seen.Add(member.Id)))
+            {
+                open.Enqueue(member);
+                yield return member;
+            }
+        }
+    }
+
+    private TaxonCube Own(Taxon taxon) => _own.GetOrAdd(taxon.Number, number => new(() => Generalised(taxon, _cubes.Read([number])))).Value;
+
+    private static TaxonCube Generalised(Taxon taxon, TaxonCube cube) =>
+        taxon.GeneraliseTo is { } finest ? Generalisation.Generalise(cube, finest) : cube;
+
+    private VisitLog ReadVisits()
+    {
+        var sensitive = Taxa.Where(taxon => taxon.GeneraliseTo is not null).ToDictionary(taxon => taxon.Number, taxon => taxon.GeneraliseTo);
+        var log = new CubeStore(_database).ReadVisits();
+        return sensitive.Count == 0 ? log : Generalisation.Generalise(log, number => sensitive.GetValueOrDefault(number));
+    }
+
+    private List<TaxonSummary> Summarise() => [.. Taxa.Select(taxon => TaxonSummary.Of(taxon, Cube(taxon)))];
+}
+
+/// <summary>A taxon with what the data hold of it.</summary>
+/// <param name="Taxon">The taxon.</param>
+/// <param name="Records">Records that are not rejected.</param>
+/// <param name="FirstYear">First certain year; null without records.</param>
+/// <param name="LastYear">Last certain year; null without records.</param>
+public sealed record TaxonSummary(Taxon Taxon, int Records, int? FirstYear, int? LastYear)
+{
+    internal static TaxonSummary Of(Taxon taxon, TaxonCube cube)
+    {
+        int records = 0, first = int.MaxValue, last = int.MinValue;
+        foreach (ref readonly var cell in cube.Cells)
+        {
+            records += cell.Counts.All;
+            first = Math.Min(first, cell.LastDay);
+            last = Math.Max(last, cell.FirstDay);
+        }
+
+        return records == 0 ? new(taxon, 0, null, null) : new(taxon, records, DateOnly.FromDayNumber(first).Year, DateOnly.FromDayNumber(last).Year);
+    }
+}
