@@ -1,0 +1,41 @@
+using RangeMap.Change;
+using RangeMap.Grids;
+using RangeMap.Presence;
+using RangeMap.Records;
+
+namespace RangeMap.Server;
+
+/// <summary>Measures how a taxon spread, from the first arrivals of its squares.</summary>
+public static class MeasureSpread
+{
+    private const double MetresPerKm = 1000;
+
+    /// <summary>The spread report of a taxon.</summary>
+    /// <param name="data">The data.</param>
+    /// <param name="taxon">The taxon.</param>
+    /// <param name="size">The side of the squares.</param>
+    /// <param name="origin">The square where the spread began; null to take the earliest cluster.</param>
+    public static SpreadAnswer Answer(DataSnapshot data, Taxon taxon, SquareSize size, Square? origin) =>
+        data.Answers.GetOrMake((taxon.Number, size, origin, "spread"), () =>
+        {
+            var arrivals = MapPresence.Arrivals(data, taxon, size, Quality.Usable);
+            var centre = origin is { } square ? Arrival.CommonCentre(square) : (EastNorth?)null;
+            var options = new SpreadOptions
+            {
+                SquareSideKm = (int)size / MetresPerKm,
+                Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
+            };
+            var report = Spread.Measure(arrivals.Select(Point), options);
+            return new SpreadAnswer(taxon, size, report, arrivals);
+        });
+
+    private static ArrivalPoint Point(Arrival arrival) =>
+        new(arrival.Centre.Easting / MetresPerKm, arrival.Centre.Northing / MetresPerKm, arrival.Year);
+}
+
+/// <summary>A taxon's spread with the arrivals it was measured from.</summary>
+/// <param name="Taxon">The taxon.</param>
+/// <param name="Size">The side of the squares.</param>
+/// <param name="Report">The measurements.</param>
+/// <param name="Arrivals">First arrivals by square.</param>
+public sealed record SpreadAnswer(Taxon Taxon, SquareSize Size, SpreadReport Report, IReadOnlyList<Arrival> Arrivals);
