@@ -112,11 +112,14 @@ public enum Doubts
 
     /// <summary>The position in the file's own datum was not stated or not known and was taken as WGS84.</summary>
     DatumAssumed = 1 << 9,
+
+    /// <summary>The date and the year, month and day given beside it have no day in common; the date counts. Serious.</summary>
+    DatesDisagree = 1 << 10,
 }
 
 /// <summary>Which doubts weigh enough to keep an unreviewed record off the default map.</summary>
 public static class SeriousDoubts
 {
     /// <summary>The doubts that make an unreviewed record unusable until a person has looked.</summary>
-    public const Doubts Mask = Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason;
+    public const Doubts Mask = Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason | Doubts.DatesDisagree;
 }

@@ -1,0 +1,86 @@
+namespace RangeMap.Records;
+
+/// <summary>
+/// What a column can mean. The names are those of Darwin Core (https://dwc.tdwg.org/terms/) where it has one; startDate,
+/// endDate, gridReference and caste are ours.
+/// </summary>
+public enum Term
+{
+    /// <summary>Identity of the record within its data set, kept from one import to the next.</summary>
+    OccurrenceId,
+
+    /// <summary>Identifier in the taxon list.</summary>
+    TaxonId,
+
+    /// <summary>The name as identified, with or without authorship.</summary>
+    ScientificName,
+
+    /// <summary>The everyday name.</summary>
+    VernacularName,
+
+    /// <summary>A word of doubt such as cf. or a question mark.</summary>
+    IdentificationQualifier,
+
+    /// <summary>Day, month, year or interval.</summary>
+    EventDate,
+
+    /// <summary>First day, month or year of a span given in two columns.</summary>
+    StartDate,
+
+    /// <summary>Last day, month or year of a span given in two columns.</summary>
+    EndDate,
+
+    /// <summary>Year, where the date comes in parts.</summary>
+    Year,
+
+    /// <summary>Month 1 to 12 or its English name, where the date comes in parts.</summary>
+    Month,
+
+    /// <summary>Day of the month, where the date comes in parts.</summary>
+    Day,
+
+    /// <summary>National grid reference.</summary>
+    GridReference,
+
+    /// <summary>Degrees north.</summary>
+    DecimalLatitude,
+
+    /// <summary>Degrees east.</summary>
+    DecimalLongitude,
+
+    /// <summary>Radius of the circle that holds the place, metres.</summary>
+    CoordinateUncertaintyInMeters,
+
+    /// <summary>Datum of latitude and longitude.</summary>
+    GeodeticDatum,
+
+    /// <summary>Who saw it.</summary>
+    RecordedBy,
+
+    /// <summary>Who named it.</summary>
+    IdentifiedBy,
+
+    /// <summary>Life stage.</summary>
+    LifeStage,
+
+    /// <summary>Caste of a social insect; says more than the life stage where both are given.</summary>
+    Caste,
+
+    /// <summary>Sex.</summary>
+    Sex,
+
+    /// <summary>Number of individuals.</summary>
+    IndividualCount,
+
+    /// <summary>Whether the taxon was found, or looked for and not found.</summary>
+    OccurrenceStatus,
+
+    /// <summary>Where the review of the record stands.</summary>
+    IdentificationVerificationStatus,
+
+    /// <summary>Name of the site.</summary>
+    Locality,
+
+    /// <summary>Remarks, kept with the raw row.</summary>
+    OccurrenceRemarks,
+}

@@ -1,0 +1,26 @@
+namespace RangeMap.Records;
+
+/// <summary>What the person who imports a file says about it.</summary>
+public sealed record ImportOptions
+{
+    /// <summary>The day of the import; records of later days are refused.</summary>
+    public required DateOnly Today { get; init; }
+
+    /// <summary>Which columns mean what, where their names do not say so; null to go by the names alone.</summary>
+    public MappingFile? Mapping { get; init; }
+
+    /// <summary>The order of dates such as 3/6/1998. Not stated: the file's own rows must prove it. Overrides the mapping's.</summary>
+    public DateOrder DateOrder { get; init; }
+
+    /// <summary>True when WA and WV grid references are on WGS84 instead of ED50.</summary>
+    public bool ChannelIslandsWgs84 { get; init; }
+
+    /// <summary>True to add names that the list does not have as new taxa instead of refusing their rows.</summary>
+    public bool NewTaxa { get; init; }
+
+    /// <summary>The encoding; null to tell it from the file.</summary>
+    public TextEncoding? Encoding { get; init; }
+
+    /// <summary>The separator; null to tell it from the header.</summary>
+    public char? Separator { get; init; }
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+
+namespace RangeMap.Records;
+
+/// <summary>
+/// Writes refusals as a CSV file that can be mended and imported again: the file's own columns, then where, which field
+/// and why. A row that could not be split stands whole in refusedText. Cells are guarded (<see cref="FormulaGuard"/>);
+/// the reader takes the guards off because it knows the file by its refusedReason column.
+/// </summary>
+public sealed class RefusalWriter
+{
+    private readonly TextWriter writer;
+    private readonly IReadOnlyList<string> columns;
+    private readonly char separator;
+
+    /// <summary>Begins the file with its header.</summary>
+    /// <param name="writer">Where to write; not closed.</param>
+    /// <param name="columns">The headers of the file that was refused.</param>
+    /// <param name="separator">The separator of the file that was refused, to split its rows by; commas are written.</param>
+    public RefusalWriter(TextWriter writer, IReadOnlyList<string> columns, char separator)
+    {
+        this.writer = writer;
+        this.separator = separator;
+        this.columns = [.. columns.Where(c => !RefusalColumns.Contains(c))];
+        kept = [.. Enumerable.Range(0, columns.Count).Where(i => !RefusalColumns.Contains(columns[i]))];
+        width = columns.Count;
+        wasGuarded = columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
+        WriteRow(this.columns.Concat(RefusalColumns.All));
+    }
+
+    private readonly int[] kept;
+    private readonly int width;
+    private readonly bool wasGuarded;
+
+    /// <summary>Writes one refusal.</summary>
+    public void Write(Refusal refusal)
+    {
+        var cells = RowText.Split(refusal.RawText, separator);
+        var fits = cells is not null && cells.Count <= width;
+        var own = kept.Select(i => fits && i < cells!.Count ? Own(cells[i]) : "");
+        var whole = cells?.Count == width ? "" : FormulaGuard.Guard(refusal.RawText);
+        WriteRow([.. own, refusal.Line.ToString(CultureInfo.InvariantCulture), FormulaGuard.Guard(refusal.Field), FormulaGuard.Guard(refusal.Reason), whole]);
+    }
+
+    private string Own(string cell) => FormulaGuard.Guard(wasGuarded ? FormulaGuard.Unguard(cell) : cell);
+
+    private void WriteRow(IEnumerable<string> cells) => writer.Write(string.Join(',', cells.Select(Quote)) + "\r\n");
+
+    private static string Quote(string cell) =>
+        cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+}

@@ -1,0 +1,28 @@
+namespace RangeMap.Records;
+
+/// <summary>The cells of the row that a reader stands on, by what they mean.</summary>
+internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
+{
+    private readonly bool guarded = mapping.Columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
+    private readonly string[] defaults = [.. Enum.GetValues<Term>().Select(t => mapping.Defaults.GetValueOrDefault(t, ""))];
+
+    /// <summary>Trimmed text of a term: its cell, else its default, else empty.</summary>
+    public ReadOnlySpan<char> this[Term term]
+    {
+        get
+        {
+            var column = mapping.ColumnOf(term);
+            var text = column < 0 ? default : Cell(column);
+            return text.IsEmpty ? defaults[(int)term] : text;
+        }
+    }
+
+    /// <summary>Trimmed text of a column; empty for the ways in which databases write "nothing": \N, NULL and NA.</summary>
+    public ReadOnlySpan<char> Cell(int column)
+    {
+        var text = rows[column].Trim();
+        if (guarded)
+            text = FormulaGuard.Unguard(text);
+        return text.Length is >= 2 and <= 4 && (text is "\\N" or "NA" || text.Equals("NULL", StringComparison.OrdinalIgnoreCase)) ? default : text;
+    }
+}

@@ -1,0 +1,62 @@
+using System.IO.Hashing;
+using System.Runtime.InteropServices;
+
+namespace RangeMap.Records;
+
+/// <summary>
+/// Gives rows their identity. A row with an occurrenceID is known by it, any other by everything it says; the second and
+/// later rows of the same identity in a file are told apart by their ordinal and marked as repeated.
+/// </summary>
+/// <remarks>
+/// Identities are 128-bit hashes (XXH3). Which of them were seen is remembered in 64 bits each: among 10 million rows
+/// the odds that any row is taken for a repeated one by mistake are about 3 in a million, and it would be kept even so.
+/// </remarks>
+internal sealed class RowIdentity
+{
+    private const char EndOfValue = '\u001F';
+    private readonly SeenHashes seen = new();
+    private readonly Dictionary<ulong, int> repeats = [];
+    private char[] text = new char[1024];
+    private int length;
+
+    /// <summary>Begins a row.</summary>
+    public void Begin() => length = 0;
+
+    /// <summary>Adds what one column says; an empty cell adds nothing, so that a new empty column changes no identity.</summary>
+    /// <param name="column">A mark that stays the same when columns change places.</param>
+    /// <param name="value">The cell.</param>
+    public void Add(ReadOnlySpan<char> column, ReadOnlySpan<char> value)
+    {
+        if (value.IsEmpty)
+            return;
+        Append(column);
+        Append(value);
+        Append([EndOfValue]);
+    }
+
+    /// <summary>Hash of all that was added.</summary>
+    public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(text.AsSpan(0, length)));
+
+    /// <summary>The identity of the row.</summary>
+    /// <param name="occurrenceId">The row's own identifier, or empty.</param>
+    /// <param name="content">Hash of what the row says.</param>
+    /// <param name="repeated">True when an earlier row of the file had the same identity.</param>
+    public UInt128 KeyOf(ReadOnlySpan<char> occurrenceId, UInt128 content, out bool repeated)
+    {
+        var key = occurrenceId.IsEmpty ? content : XxHash128.HashToUInt128(MemoryMarshal.AsBytes(occurrenceId), seed: 1);
+        var mark = (ulong)key;
+        repeated = !seen.Add(mark);
+        if (!repeated)
+            return key;
+        var ordinal = repeats[mark] = repeats.GetValueOrDefault(mark) + 1;
+        return XxHash128.HashToUInt128(MemoryMarshal.AsBytes(new Span<UInt128>(ref key)), seed: ordinal + 1);
+    }
+
+    private void Append(ReadOnlySpan<char> part)
+    {
+        if (length + part.Length > text.Length)
+            Array.Resize(ref text, Math.Max(text.Length * 2, length + part.Length));
+        part.CopyTo(text.AsSpan(length));
+        length += part.Length;
+    }
+}

@@ -1,0 +1,143 @@
+using System.Globalization;
+using RangeMap.Grids;
+
+namespace RangeMap.Records;
+
+/// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
+internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns)
+{
+    private readonly RowIdentity identity = new();
+    private readonly TextPool pool = new();
+
+    /// <summary>The record of the row that the cells stand on.</summary>
+    public bool TryRead(long row, out Record? record, out RowFault? fault)
+    {
+        record = null;
+        if (!TryReadTaxon(out var taxon, out var doubts, out fault))
+            return false;
+        if (!dates.TryRead(cells, out var days, out var dateDoubts, out fault))
+            return false;
+        if (!PlaceOf().TryRead(gridOptions, out var place, out fault))
+            return false;
+        var count = ReadCount(cells[Term.IndividualCount]);
+        if (!TryReadPresence(count, out var present, out var countDoubts, out fault))
+            return false;
+        doubts |= dateDoubts | countDoubts | place.Doubts | Checks.BeforeFirstYear.Of(taxon!, days);
+        record = new()
+        {
+            Row = row,
+            Key = default,
+            Content = default,
+            Taxon = taxon!,
+            Square = place.Square,
+            Dates = days,
+            Present = present,
+            Status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]),
+            Doubts = doubts,
+            Recorder = pool.Get(cells[Term.RecordedBy]),
+            Determiner = pool.Get(cells[Term.IdentifiedBy]),
+            Stage = ReadStage(),
+            Sex = Word(ControlledWords.Sexes, cells[Term.Sex]),
+            Count = count,
+            Site = pool.Get(cells[Term.Locality]),
+            Point = place.Point,
+            UncertaintyMetres = place.UncertaintyMetres,
+        };
+        Identify(record);
+        return true;
+    }
+
+    /// <summary>A whole number; null for none and for a vague one such as "3+", "c. 20" or "many", which the raw row keeps.</summary>
+    internal static int? ReadCount(ReadOnlySpan<char> text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= int.MaxValue && number == Math.Floor(number) ? (int)number : null;
+
+    private PlaceText PlaceOf() => new()
+    {
+        GridReference = cells[Term.GridReference],
+        Latitude = cells[Term.DecimalLatitude],
+        Longitude = cells[Term.DecimalLongitude],
+        Uncertainty = cells[Term.CoordinateUncertaintyInMeters],
+        Datum = cells[Term.GeodeticDatum],
+    };
+
+    /// <summary>The taxonID where the list has it, else the scientific name, else the everyday name.</summary>
+    private bool TryReadTaxon(out Taxon? taxon, out Doubts doubts, out RowFault? fault)
+    {
+        ReadOnlySpan<char> id = cells[Term.TaxonId], name = cells[Term.ScientificName];
+        var term = Term.ScientificName;
+        if (name.IsEmpty && !cells[Term.VernacularName].IsEmpty)
+        {
+            term = Term.VernacularName;
+            name = cells[term];
+        }
+
+        taxon = id.IsEmpty ? null : taxa.FindById(id);
+        doubts = Doubts.None;
+        fault = null;
+        if (name.IsEmpty)
+        {
+            if (taxon is null)
+                fault = id.IsEmpty ? new(term, "", "There is no taxon name.") : new(Term.TaxonId, id.ToString(), "The taxonID is not in the taxon list.");
+            return fault is null;
+        }
+
+        var resolution = Resolve(name, out var uncertain);
+        var disagree = taxon is not null && resolution.Taxon is not null && resolution.Taxon.Id != taxon.Id;
+        doubts = uncertain || disagree ? Doubts.NameUncertain : Doubts.None;
+        taxon ??= resolution.Taxon;
+        if (taxon is null)
+            fault = new(term, name.ToString(), resolution.Why!);
+        return fault is null;
+    }
+
+    private TaxonResolver.Resolution Resolve(ReadOnlySpan<char> name, out bool uncertain)
+    {
+        var qualifier = cells[Term.IdentificationQualifier];
+        if (qualifier.IsEmpty)
+        {
+            var plain = taxa.Resolve(name);
+            uncertain = plain.Uncertain;
+            return plain;
+        }
+
+        var parts = NameText.From(qualifier);
+        var qualified = taxa.Resolve(parts.Aggregate ? $"{name} agg." : name);
+        uncertain = qualified.Uncertain || parts.Uncertain;
+        return qualified;
+    }
+
+    private bool TryReadPresence(int? count, out bool present, out Doubts doubts, out RowFault? fault)
+    {
+        var text = cells[Term.OccurrenceStatus];
+        var stated = PresenceWords.Read(text);
+        fault = stated is null && !text.IsEmpty
+            ? new(Term.OccurrenceStatus, text.ToString(), "The status must be present, detected, absent or notDetected, or empty for present.")
+            : null;
+        present = stated ?? count != 0;
+        doubts = count == 0 && stated != false ? Doubts.CountZero : Doubts.None;
+        return fault is null;
+    }
+
+    private string? ReadStage() => Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]);
+
+    private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? pool.Get(text);
+
+    /// <summary>Key from what the row says; content also from how it was understood, so that a new reading is a change.</summary>
+    private void Identify(Record record)
+    {
+        identity.Begin();
+        foreach (var (column, mark) in identityColumns)
+            identity.Add(mark, cells.Cell(column));
+        var key = identity.KeyOf(cells[Term.OccurrenceId], identity.Hash(), out var repeated);
+        identity.Add("taxon", record.Taxon.Id);
+        identity.Add(record.Square.Code);
+        identity.Add(((long)record.Dates.First.DayNumber << 32) | (uint)record.Dates.Last.DayNumber);
+        identity.Add(((long)record.Status << 1) | (record.Present ? 1L : 0));
+        identity.Add("by", record.Recorder);
+        identity.Add("det", record.Determiner);
+        identity.Add("site", record.Site);
+        identity.Add("stage", record.Stage);
+        identity.Add("sex", record.Sex);
+        record.Identify(key, identity.Hash(), repeated ? Doubts.RepeatedRow : Doubts.None);
+    }
+}

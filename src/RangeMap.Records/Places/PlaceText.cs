@@ -1,0 +1,81 @@
+using System.Globalization;
+using RangeMap.Grids;
+
+namespace RangeMap.Records;
+
+/// <summary>The cells of a row that say where.</summary>
+internal readonly ref struct PlaceText
+{
+    public required ReadOnlySpan<char> GridReference { get; init; }
+
+    public required ReadOnlySpan<char> Latitude { get; init; }
+
+    public required ReadOnlySpan<char> Longitude { get; init; }
+
+    public required ReadOnlySpan<char> Uncertainty { get; init; }
+
+    public required ReadOnlySpan<char> Datum { get; init; }
+
+    /// <summary>
+    /// The place: the grid reference's square where there is one, else the smallest square that holds the whole circle
+    /// round the point. Where both are given and disagree, the square stays and the record is in doubt.
+    /// </summary>
+    public bool TryRead(GridReferenceOptions options, out Place place, out RowFault? fault)
+    {
+        place = default;
+        if (Latitude.IsEmpty != Longitude.IsEmpty)
+        {
+            fault = Latitude.IsEmpty
+                ? new(Term.DecimalLatitude, "", "The longitude is given without the latitude.")
+                : new(Term.DecimalLongitude, "", "The latitude is given without the longitude.");
+            return false;
+        }
+
+        if (GridReference.IsEmpty)
+            return TryReadPoint(out place, out fault);
+        if (!Grids.GridReference.TryParse(GridReference, options, out var square, out var why))
+        {
+            fault = new(Term.GridReference, GridReference.ToString(), why!);
+            return false;
+        }
+
+        return TryAddPoint(square, out place, out fault);
+    }
+
+    private bool TryReadPoint(out Place place, out RowFault? fault)
+    {
+        place = default;
+        if (Latitude.IsEmpty)
+        {
+            fault = new(Term.GridReference, "", "There is no place: give a grid reference, or latitude and longitude.");
+            return false;
+        }
+
+        if (!CoordinatePlace.TryRead(Latitude, Longitude, Uncertainty, Datum, out var read, out fault))
+            return false;
+        if (read.Grid is null)
+            fault = new(Term.DecimalLatitude, $"{Latitude}, {Longitude}", "The place lies outside every national grid that is known. Is the sign of the longitude missing?");
+        else if (Circle.SmallestSquare(read.Grid, read.Point, read.UncertaintyMetres) is { } square)
+            place = new(square, read.Point, read.UncertaintyMetres, read.Doubts);
+        else
+            fault = new(Term.CoordinateUncertaintyInMeters, Uncertainty.ToString(), TooWide(read));
+        return fault is null;
+    }
+
+    private static string TooWide(CoordinatePlace read) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"The circle of {read.UncertaintyMetres:0} m round the place fits into no square of the grid, not even of 100 km. Give the grid reference of the square that was meant, or a smaller uncertainty.");
+
+    private bool TryAddPoint(Square square, out Place place, out RowFault? fault)
+    {
+        place = new(square, null, null, Doubts.None);
+        fault = null;
+        if (Latitude.IsEmpty)
+            return true;
+        if (!CoordinatePlace.TryRead(Latitude, Longitude, Uncertainty, Datum, out var read, out fault))
+            return false;
+        var apart = Circle.DistanceToSquare(square, read.Point) > read.UncertaintyMetres;
+        place = new(square, read.Point, read.UncertaintyMetres, read.Doubts | (apart ? Doubts.PlacesDisagree : Doubts.None));
+        return true;
+    }
+}

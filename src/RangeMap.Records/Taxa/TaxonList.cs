@@ -1,0 +1,76 @@
+namespace RangeMap.Records;
+
+/// <summary>The accepted taxa and their synonyms, found by identifier, scientific name or everyday name without regard to case.</summary>
+public sealed class TaxonList
+{
+    private readonly Dictionary<string, Taxon> byId = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Taxon?> byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, Taxon?>.AlternateLookup<ReadOnlySpan<char>> nameLookup;
+    private readonly Dictionary<string, Taxon>.AlternateLookup<ReadOnlySpan<char>> idLookup;
+
+    /// <summary>Makes the list. A name that means two taxa is found only together with its authorship.</summary>
+    /// <param name="taxa">The accepted taxa; identifiers must differ.</param>
+    /// <param name="synonyms">Other names; one whose accepted taxon is missing is left out of the look-up.</param>
+    /// <exception cref="ArgumentException">Two taxa bear the same identifier.</exception>
+    public TaxonList(IEnumerable<Taxon> taxa, IEnumerable<Synonym>? synonyms = null)
+    {
+        Taxa = [.. taxa];
+        Synonyms = [.. synonyms ?? []];
+        idLookup = byId.GetAlternateLookup<ReadOnlySpan<char>>();
+        nameLookup = byName.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (var taxon in Taxa)
+        {
+            byId.Add(taxon.Id, taxon);
+            AddName(taxon.ScientificName, taxon.Authorship, taxon);
+        }
+
+        foreach (var synonym in Synonyms)
+            AddSynonym(synonym);
+        foreach (var taxon in Taxa.Where(t => t.VernacularName is not null))
+            AddName(taxon.VernacularName!, null, taxon);
+        Names = [.. byName.Keys];
+    }
+
+    /// <summary>A list without taxa.</summary>
+    public static TaxonList Empty { get; } = new([]);
+
+    /// <summary>The accepted taxa, in the order given.</summary>
+    public IReadOnlyList<Taxon> Taxa { get; }
+
+    /// <summary>The synonyms, in the order given.</summary>
+    public IReadOnlyList<Synonym> Synonyms { get; }
+
+    /// <summary>Every name that can be looked up.</summary>
+    internal IReadOnlyList<string> Names { get; }
+
+    /// <summary>The taxon of an identifier, that of a synonym included; null if there is none.</summary>
+    public Taxon? FindById(ReadOnlySpan<char> id) => idLookup.TryGetValue(id, out var taxon) ? taxon : null;
+
+    /// <summary>
+    /// The taxon of a name exactly as the list has it, but for case and with or without authorship; null if there is
+    /// none or if the name means several. Allocates nothing.
+    /// </summary>
+    public Taxon? FindByName(ReadOnlySpan<char> name) => nameLookup.TryGetValue(name, out var taxon) ? taxon : null;
+
+    /// <summary>True when the name stands for more than one taxon.</summary>
+    public bool IsAmbiguous(ReadOnlySpan<char> name) => nameLookup.TryGetValue(name, out var taxon) && taxon is null;
+
+    private void AddSynonym(Synonym synonym)
+    {
+        if (!byId.TryGetValue(synonym.AcceptedId, out var taxon))
+            return;
+        byId.TryAdd(synonym.Id, taxon);
+        AddName(synonym.ScientificName, synonym.Authorship, taxon);
+        if (synonym.VernacularName is { } everyday)
+            AddName(everyday, null, taxon);
+    }
+
+    private void AddName(string name, string? authorship, Taxon taxon)
+    {
+        var plain = NameText.Normalise(name);
+        if (!byName.TryAdd(plain, taxon) && byName[plain] is { } other && other.Id != taxon.Id)
+            byName[plain] = null;
+        if (!string.IsNullOrWhiteSpace(authorship))
+            byName.TryAdd(NameText.Normalise($"{plain} {authorship}"), taxon);
+    }
+}

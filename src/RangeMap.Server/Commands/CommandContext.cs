@@ -1,0 +1,24 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace RangeMap.Server;
+
+/// <summary>What a command works with besides its arguments; tests hand in their own.</summary>
+/// <param name="Out">Where results go.</param>
+/// <param name="Error">Where errors and progress go.</param>
+/// <param name="In">Where a dash reads from.</param>
+/// <param name="Clock">Tells the time.</param>
+public sealed record CommandContext(TextWriter Out, TextWriter Error, TextReader In, TimeProvider Clock)
+{
+    /// <summary>How machine output is written: camelCase, one object a line, absent values left out.</summary>
+    public static JsonSerializerOptions Json { get; } = new(JsonSerializerDefaults.Web)
+    {
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        // The output goes to programs, not into a page: letters with accents stay readable.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>Writes one object as a line of JSON.</summary>
+    public void WriteJson<T>(T value) => Out.WriteLine(JsonSerializer.Serialize(value, Json));
+}

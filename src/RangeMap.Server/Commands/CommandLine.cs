@@ -1,0 +1,61 @@
+using System.CommandLine;
+using RangeMap.Store;
+
+namespace RangeMap.Server;
+
+/// <summary>The command line: a table of its commands, and one place where failures become messages and exit codes.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs a command.</summary>
+    /// <returns>0 done, 1 failed, 2 bad arguments, 3 done with refusals.</returns>
+    public static async Task<int> RunAsync(IReadOnlyList<string> arguments, CommandContext context, CancellationToken cancel = default)
+    {
+        var parsed = Root(context).Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+                Complain(context, arguments, error.Message, "command line", "rangemap --help lists the commands; rangemap COMMAND --help its options.");
+            return ExitCode.BadArguments;
+        }
+
+        var configuration = new InvocationConfiguration { Output = context.Out, Error = context.Error, EnableDefaultExceptionHandler = false };
+        try
+        {
+            return await parsed.InvokeAsync(configuration, cancel);
+        }
+        catch (UserException problem)
+        {
+            return Complain(context, arguments, problem.Message, problem.Where, problem.Mend);
+        }
+        catch (StoreException problem)
+        {
+            return Complain(context, arguments, problem.Message, "data folder", problem.Mend);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return Complain(context, arguments, error.Message, "file", "Check the path and that you may read or write there.");
+        }
+    }
+
+    private static RootCommand Root(CommandContext context) => new("RangeMap: from species records to grid squares, presence maps, and the front of an arriving species.")
+    {
+        DemoCommand.Make(context),
+        ServeCommand.Make(context),
+        TaxaCommand.Make(context),
+        ImportCommand.Make(context),
+        RefusalsCommand.Make(context),
+        PresenceCommand.Make(context),
+        SpreadCommand.Make(context),
+        GridCommand.Make(context),
+        SimulateCommand.Make(context),
+    };
+
+    private static int Complain(CommandContext context, IEnumerable<string> arguments, string what, string where, string mend)
+    {
+        if (arguments.Contains("--json"))
+            context.WriteJson(new { Error = new { what, where, mend } });
+        else
+            context.Error.WriteLine($"rangemap: {what} ({where})\n  {mend}");
+        return ExitCode.Failed;
+    }
+}
