@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace RangeMap.Records;
 
 /// <summary>
@@ -7,6 +9,8 @@ namespace RangeMap.Records;
 /// </summary>
 public static class FormulaGuard
 {
+    private static readonly SearchValues<char> OfNumbers = SearchValues.Create("0123456789.");
+
     /// <summary>The cell as it is written into a download for spreadsheets.</summary>
     public static string Guard(ReadOnlySpan<char> cell) =>
         BeginsLikeFormula(cell.TrimStart('\'')) && !IsNumber(cell) ? $"'{cell}" : cell.ToString();
@@ -18,5 +22,5 @@ public static class FormulaGuard
     private static bool BeginsLikeFormula(ReadOnlySpan<char> text) => text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r';
 
     private static bool IsNumber(ReadOnlySpan<char> text) =>
-        text.Length > 1 && text[0] is '-' or '+' && !text[1..].ContainsAnyExcept("0123456789.") && text[1..].Count('.') <= 1;
+        text.Length > 1 && text[0] is '-' or '+' && !text[1..].ContainsAnyExcept(OfNumbers) && text[1..].Count('.') <= 1;
 }

@@ -6,6 +6,9 @@ internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
     private readonly bool guarded = mapping.Columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
     private readonly string[] defaults = [.. Enum.GetValues<Term>().Select(t => mapping.Defaults.GetValueOrDefault(t, ""))];
 
+    /// <summary>All defaults in one text, for telling whether they changed.</summary>
+    public string Defaults { get; } = string.Join('\u001F', mapping.Defaults.OrderBy(d => d.Key).Select(d => $"{TermNames.Name(d.Key)}={d.Value}"));
+
     /// <summary>Trimmed text of a term: its cell, else its default, else empty.</summary>
     public ReadOnlySpan<char> this[Term term]
     {

@@ -34,16 +34,18 @@ internal sealed class RowIdentity
         Append([EndOfValue]);
     }
 
+    /// <summary>Adds a number.</summary>
+    public void Add(long number) => Append(MemoryMarshal.Cast<long, char>(new ReadOnlySpan<long>(ref number)));
+
     /// <summary>Hash of all that was added.</summary>
     public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(text.AsSpan(0, length)));
 
-    /// <summary>The identity of the row.</summary>
+    /// <summary>The identity of the row whose cells were added.</summary>
     /// <param name="occurrenceId">The row's own identifier, or empty.</param>
-    /// <param name="content">Hash of what the row says.</param>
     /// <param name="repeated">True when an earlier row of the file had the same identity.</param>
-    public UInt128 KeyOf(ReadOnlySpan<char> occurrenceId, UInt128 content, out bool repeated)
+    public UInt128 KeyOf(ReadOnlySpan<char> occurrenceId, out bool repeated)
     {
-        var key = occurrenceId.IsEmpty ? content : XxHash128.HashToUInt128(MemoryMarshal.AsBytes(occurrenceId), seed: 1);
+        var key = occurrenceId.IsEmpty ? Hash() : XxHash128.HashToUInt128(MemoryMarshal.AsBytes(occurrenceId), seed: 1);
         var mark = (ulong)key;
         repeated = !seen.Add(mark);
         if (!repeated)

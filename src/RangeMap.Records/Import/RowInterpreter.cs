@@ -22,28 +22,28 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
         var count = ReadCount(cells[Term.IndividualCount]);
         if (!TryReadPresence(count, out var present, out var countDoubts, out fault))
             return false;
-        doubts |= dateDoubts | countDoubts | place.Doubts | Checks.BeforeFirstYear.Of(taxon!, days);
+        var status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]);
+        var key = KeyOf(out var repeated);
         record = new()
         {
             Row = row,
-            Key = default,
-            Content = default,
+            Key = key,
+            Content = ContentOf(taxon!, place.Square, days, status, present),
             Taxon = taxon!,
             Square = place.Square,
             Dates = days,
             Present = present,
-            Status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]),
-            Doubts = doubts,
+            Status = status,
+            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated | BeforeFirstYear.Of(taxon!, days),
             Recorder = pool.Get(cells[Term.RecordedBy]),
             Determiner = pool.Get(cells[Term.IdentifiedBy]),
-            Stage = ReadStage(),
+            Stage = Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]),
             Sex = Word(ControlledWords.Sexes, cells[Term.Sex]),
             Count = count,
             Site = pool.Get(cells[Term.Locality]),
             Point = place.Point,
             UncertaintyMetres = place.UncertaintyMetres,
         };
-        Identify(record);
         return true;
     }
 
@@ -118,26 +118,27 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
         return fault is null;
     }
 
-    private string? ReadStage() => Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]);
-
     private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? pool.Get(text);
 
-    /// <summary>Key from what the row says; content also from how it was understood, so that a new reading is a change.</summary>
-    private void Identify(Record record)
+    /// <summary>The identity, from what the row says and nothing else.</summary>
+    private UInt128 KeyOf(out Doubts repeated)
     {
         identity.Begin();
         foreach (var (column, mark) in identityColumns)
             identity.Add(mark, cells.Cell(column));
-        var key = identity.KeyOf(cells[Term.OccurrenceId], identity.Hash(), out var repeated);
-        identity.Add("taxon", record.Taxon.Id);
-        identity.Add(record.Square.Code);
-        identity.Add(((long)record.Dates.First.DayNumber << 32) | (uint)record.Dates.Last.DayNumber);
-        identity.Add(((long)record.Status << 1) | (record.Present ? 1L : 0));
-        identity.Add("by", record.Recorder);
-        identity.Add("det", record.Determiner);
-        identity.Add("site", record.Site);
-        identity.Add("stage", record.Stage);
-        identity.Add("sex", record.Sex);
-        record.Identify(key, identity.Hash(), repeated ? Doubts.RepeatedRow : Doubts.None);
+        var key = identity.KeyOf(cells[Term.OccurrenceId], out var seenBefore);
+        repeated = seenBefore ? Doubts.RepeatedRow : Doubts.None;
+        return key;
+    }
+
+    /// <summary>The content, from what the row says and how it was understood, so that a new understanding counts as a change.</summary>
+    private UInt128 ContentOf(Taxon taxon, Square square, DayRange days, ReviewStatus status, bool present)
+    {
+        identity.Add("taxon", taxon.Id);
+        identity.Add("defaults", cells.Defaults);
+        identity.Add(square.Code);
+        identity.Add(((long)days.First.DayNumber << 32) | (uint)days.Last.DayNumber);
+        identity.Add(((long)status << 1) | (present ? 1L : 0));
+        return identity.Hash();
     }
 }

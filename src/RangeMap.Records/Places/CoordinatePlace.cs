@@ -13,6 +13,9 @@ internal readonly record struct CoordinatePlace(LatLon Point, INationalGrid? Gri
     /// <summary>No datum of the region is further than this from WGS84, in metres (ED50 is the furthest, about 240 m).</summary>
     private const double OtherDatumMetres = 250;
 
+    /// <summary>Further decimals say nothing: the fifteenth is a ten-thousandth of a micrometre.</summary>
+    private const int MostDecimals = 15;
+
     /// <summary>Reads the cells of a row; both coordinates must be there.</summary>
     public static bool TryRead(ReadOnlySpan<char> latitude, ReadOnlySpan<char> longitude, ReadOnlySpan<char> uncertainty, ReadOnlySpan<char> datum, out CoordinatePlace place, out RowFault? fault)
     {
@@ -26,14 +29,14 @@ internal readonly record struct CoordinatePlace(LatLon Point, INationalGrid? Gri
         else if (!TryReadUncertainty(uncertainty, out var stated))
             fault = new(Term.CoordinateUncertaintyInMeters, uncertainty.ToString(), "The uncertainty must be a number of metres above 0, or empty if it is not known.");
         else
-            return TryPlace(north, east, stated, DatumName.Read(datum), datum.IsEmpty, out place, out fault);
+            return TryPlace(north, east, stated, DatumName.Read(datum), out place, out fault);
         return false;
     }
 
-    private static bool TryPlace(DegreesText north, DegreesText east, double? stated, Datum datum, bool datumEmpty, out CoordinatePlace place, out RowFault? fault)
+    private static bool TryPlace(DegreesText north, DegreesText east, double? stated, Datum datum, out CoordinatePlace place, out RowFault? fault)
     {
         fault = null;
-        var doubts = datum == Datum.Unknown ? Doubts.DatumAssumed : Doubts.None;
+        var doubts = datum == Datum.Wgs84 ? Doubts.None : Doubts.DatumAssumed;
         var point = new LatLon(north.Degrees, east.Degrees);
         var grid = NationalGrid.ForPlace(point);
         if (grid is null && Math.Abs(east.Degrees) <= 90 && NationalGrid.ForPlace(new(east.Degrees, north.Degrees)) is { } otherWay)
@@ -44,10 +47,8 @@ internal readonly record struct CoordinatePlace(LatLon Point, INationalGrid? Gri
 
         if (stated is null)
             doubts |= Doubts.UncertaintyAssumed;
-        var radius = stated ?? CoordinatePrecision.UncertaintyMetres(Math.Min(north.Decimals, east.Decimals), point.Latitude);
-        if (datum == Datum.Osgb36)
-            point = OldDatums.FromOsgb36(point);
-        else if (datum == Datum.Unknown && !datumEmpty)
+        var radius = stated ?? CoordinatePrecision.RadiusMetres(Math.Min(Math.Max(north.Decimals, east.Decimals), MostDecimals), point.Latitude);
+        if (datum == Datum.Other)
             radius += OtherDatumMetres;
         place = new(point, grid, radius, doubts);
         return true;

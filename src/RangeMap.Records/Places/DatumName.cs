@@ -3,14 +3,14 @@ namespace RangeMap.Records;
 /// <summary>What a geodeticDatum cell means for reading latitude and longitude.</summary>
 internal enum Datum
 {
-    /// <summary>Not stated, or a name that is not known: taken as WGS84, and said.</summary>
-    Unknown,
+    /// <summary>Not stated: taken as WGS84, and said.</summary>
+    NotStated,
 
     /// <summary>WGS84 or ETRS89, which differ by less than a metre.</summary>
     Wgs84,
 
-    /// <summary>OSGB36, the datum of the British National Grid; about 100 m from WGS84.</summary>
-    Osgb36,
+    /// <summary>Another datum, or a name that is not known: taken as WGS84 with a wider circle, and said.</summary>
+    Other,
 }
 
 /// <summary>Reads the names and EPSG codes of datums.</summary>
@@ -29,14 +29,8 @@ internal static class DatumName
             ["4326"] = Datum.Wgs84,
             ["ETRS89"] = Datum.Wgs84,
             ["EPSG:4258"] = Datum.Wgs84,
-            ["OSGB36"] = Datum.Osgb36,
-            ["OSGB 36"] = Datum.Osgb36,
-            ["OSGB 1936"] = Datum.Osgb36,
-            ["OSGB1936"] = Datum.Osgb36,
-            ["Ordnance Survey of Great Britain 1936"] = Datum.Osgb36,
-            ["EPSG:4277"] = Datum.Osgb36,
-            ["4277"] = Datum.Osgb36,
         }.GetAlternateLookup<ReadOnlySpan<char>>();
 
-    public static Datum Read(ReadOnlySpan<char> text) => Known.TryGetValue(text, out var datum) ? datum : Datum.Unknown;
+    public static Datum Read(ReadOnlySpan<char> text) =>
+        text.IsEmpty ? Datum.NotStated : Known.TryGetValue(text, out var datum) ? datum : Datum.Other;
 }
