@@ -33,7 +33,7 @@ public sealed class BatchStore(Database database)
     {
         using var connection = database.Connect();
         var block = connection.QuerySingleOrDefault<BlockRow>(BatchSql.ReadBlockOfRow, new { batch, row });
-        return block is null ? null : SourceBlocks.Read(block.Data, row - block.FirstRow);
+        return block is null ? null : SourceBlock.Read(block.Data, row - block.FirstRow);
     }
 
     private sealed record RefusalRow

@@ -21,13 +21,13 @@ public sealed class ImportSession : IDisposable
     private readonly bool _keysMayExist;
     private readonly bool _indexDropped;
     private readonly CubeChange _change;
-    private readonly SourceBlocks _source;
     private readonly Numbering _persons;
     private readonly Numbering _words;
     private readonly PreparedStatement _add;
     private readonly PreparedStatement _replace;
     private readonly PreparedStatement _find;
     private readonly Dictionary<Doubts, int> _doubts = [];
+    private readonly Dictionary<string, int> _newTaxa = new(StringComparer.Ordinal);
     private int _added, _updated, _unchanged, _refused;
 
     private ImportSession(Database database, string datasetId, string fileName, TimeProvider clock)
@@ -45,7 +45,6 @@ public sealed class ImportSession : IDisposable
         var importedAt = clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
         Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
         _change = new(_connection, _transaction);
-        _source = new(_connection, _transaction, Batch);
         _persons = Numbering.OfPersons(_connection, _transaction);
         _words = Numbering.OfWords(_connection, _transaction);
         _add = new(_connection, ImportSql.AddRecord);
@@ -64,8 +63,9 @@ public sealed class ImportSession : IDisposable
     public static ImportSession Begin(Database database, string datasetId, string fileName, TimeProvider clock) =>
         new(database, datasetId, fileName, clock);
 
-    /// <summary>Keeps a row as it was sent.</summary>
-    public void KeepSource(long row, ReadOnlySpan<char> raw) => _source.Add(row, raw);
+    /// <summary>Keeps rows as they were sent.</summary>
+    public void KeepSource(SourceBlock block) =>
+        _connection.Execute(ImportSql.AddSourceBlock, new { Batch, block.FirstRow, RowCount = block.Count, block.Data }, _transaction);
 
     /// <summary>Keeps a record: adds it, or changes the one of the same key, or finds that nothing changed.</summary>
     public void Keep(Record record)
@@ -83,9 +83,9 @@ public sealed class ImportSession : IDisposable
             Insert(record);
         Count(record.Doubts);
         if (CubeFold.TryCell(record, out var cell))
-            _change.Add(record.Taxon.Number, cell);
+            _change.Add(NumberOf(record.Taxon), cell);
         if (record.Dates.IsOneDay && record.Status != ReviewStatus.Rejected)
-            _change.Add(new VisitEntry(record.Square.Code, record.Dates.First.DayNumber, (int)(_persons.Of(record.Recorder) ?? 0), record.Taxon.Number, record.Present, 1));
+            _change.Add(new VisitEntry(record.Square.Code, record.Dates.First.DayNumber, (int)(_persons.Of(record.Recorder) ?? 0), NumberOf(record.Taxon), record.Present, 1));
     }
 
     /// <summary>Keeps a refused row with its reason.</summary>
@@ -99,6 +99,9 @@ public sealed class ImportSession : IDisposable
             _transaction);
     }
 
+    /// <summary>What the import has done so far.</summary>
+    public ImportFigures Figures() => new(Batch, (long)_added + _updated + _unchanged + _refused, _added, _refused, _updated, _unchanged, DoubtCounts());
+
     /// <summary>
     /// Makes the import part of the data. Where the same file was imported before and nothing is new, nothing is written at
     /// all, and the figures name the earlier batch.
@@ -108,22 +111,20 @@ public sealed class ImportSession : IDisposable
     /// <param name="mapping">Which column was taken for which term.</param>
     public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
     {
-        var read = (long)_added + _updated + _unchanged + _refused;
         var batch = _added + _updated == 0
             ? _connection.QuerySingleOrDefault<long?>(ImportSql.SameFileBefore, new { Dataset = _dataset, FileHash = fileHash, Batch }, _transaction)
             : null;
-        var figures = new ImportFigures(batch ?? Batch, read, _added, _refused, _updated, _unchanged, DoubtCounts());
-        if (batch is not null)
-            return figures;
+        if (batch is { } earlier)
+            return Figures() with { Batch = earlier };
+        var figures = Figures();
 
-        _source.Write();
         _change.Write();
         CubeStore.Compact(_connection, _transaction);
         if (_indexDropped)
             _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
         var row = new
         {
-            Batch, FileHash = fileHash, Header = header, Read = read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
+            Batch, FileHash = fileHash, Header = header, figures.Read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
             Mapping = JsonSerializer.Serialize(mapping), Doubts = JsonSerializer.Serialize(figures.Doubts),
         };
         _connection.Execute(ImportSql.FinishBatch, row, _transaction);
@@ -141,6 +142,16 @@ public sealed class ImportSession : IDisposable
         _find.Dispose();
         _transaction.Dispose();
         _connection.Dispose();
+    }
+
+    /// <summary>The number of a taxon; one that the file itself added gets its number here.</summary>
+    private int NumberOf(Taxon taxon)
+    {
+        if (taxon.Number != 0)
+            return taxon.Number;
+        if (!_newTaxa.TryGetValue(taxon.Id, out var number))
+            _newTaxa.Add(taxon.Id, number = _connection.ExecuteScalar<int>(TaxonSql.KeepTaxon, TaxonRow.Of(taxon), _transaction));
+        return number;
     }
 
     private (long Id, long Content)? Find(UInt128 key)
@@ -177,7 +188,7 @@ public sealed class ImportSession : IDisposable
         .Bind(4, (long)(ulong)(record.Key >> 64))
         .Bind(5, (long)(ulong)record.Key)
         .Bind(6, (long)(ulong)record.Content)
-        .Bind(7, record.Taxon.Number)
+        .Bind(7, NumberOf(record.Taxon))
         .Bind(8, record.Square.Code)
         .Bind(9, record.Dates.First.DayNumber)
         .Bind(10, record.Dates.Last.DayNumber)

@@ -9,7 +9,7 @@ internal static class TaxonSql
         """;
 
     public const string ReadSynonyms =
-        "SELECT s.id, s.name, s.authorship, t.id AS AcceptedId FROM synonym AS s JOIN taxon AS t ON t.number = s.taxon ORDER BY s.id";
+        "SELECT s.id, s.name AS ScientificName, s.authorship, s.vernacular_name AS VernacularName, t.id AS AcceptedId FROM synonym AS s JOIN taxon AS t ON t.number = s.taxon ORDER BY s.id";
 
     public const string KeepTaxon = """
         INSERT INTO taxon (id, scientific_name, authorship, rank, vernacular_name, parent_id, taxon_group, aggregate_id, generalise_to, first_year, notes)
@@ -21,8 +21,9 @@ internal static class TaxonSql
         """;
 
     public const string KeepSynonym = """
-        INSERT INTO synonym (id, name, authorship, taxon)
-        SELECT @Id, @Name, @Authorship, number FROM taxon WHERE id = @AcceptedId
-        ON CONFLICT (id) DO UPDATE SET name = excluded.name, authorship = excluded.authorship, taxon = excluded.taxon
+        INSERT INTO synonym (id, name, authorship, vernacular_name, taxon)
+        SELECT @Id, @ScientificName, @Authorship, @VernacularName, number FROM taxon WHERE id = @AcceptedId
+        ON CONFLICT (id) DO UPDATE SET name = excluded.name, authorship = excluded.authorship, vernacular_name = excluded.vernacular_name,
+            taxon = excluded.taxon
         """;
 }

@@ -6,6 +6,9 @@ namespace RangeMap.Store;
 /// <summary>Keeps the taxon list.</summary>
 public sealed class TaxonStore(Database database, TimeProvider clock)
 {
+    /// <summary>The whole list.</summary>
+    public TaxonList Read() => new(ReadTaxa(), ReadSynonyms());
+
     /// <summary>Every accepted taxon, by number.</summary>
     public IReadOnlyList<Taxon> ReadTaxa()
     {
@@ -14,15 +17,15 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
     }
 
     /// <summary>Every other name of a taxon.</summary>
-    public IReadOnlyList<StoredSynonym> ReadSynonyms()
+    public IReadOnlyList<Synonym> ReadSynonyms()
     {
         using var connection = database.Connect();
-        return connection.Query<StoredSynonym>(TaxonSql.ReadSynonyms).AsList();
+        return [.. connection.Query<SynonymRow>(TaxonSql.ReadSynonyms).Select(row => row.ToSynonym())];
     }
 
     /// <summary>Adds taxa and synonyms, or updates those whose identifier is known; taxa that the list no longer names stay.</summary>
     /// <returns>The taxa with their numbers.</returns>
-    public IReadOnlyList<Taxon> Keep(IEnumerable<Taxon> taxa, IEnumerable<StoredSynonym> synonyms)
+    public IReadOnlyList<Taxon> Keep(IEnumerable<Taxon> taxa, IEnumerable<Synonym> synonyms)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
@@ -35,20 +38,4 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
         transaction.Commit();
         return kept;
     }
-}
-
-/// <summary>Another name of an accepted taxon.</summary>
-public sealed record StoredSynonym
-{
-    /// <summary>The taxonID of the name.</summary>
-    public string Id { get; init; } = "";
-
-    /// <summary>The name without authorship.</summary>
-    public string Name { get; init; } = "";
-
-    /// <summary>Authorship of the name.</summary>
-    public string? Authorship { get; init; }
-
-    /// <summary>taxonID of the accepted taxon.</summary>
-    public string AcceptedId { get; init; } = "";
 }

@@ -23,6 +23,7 @@ CREATE TABLE synonym (
     id TEXT NOT NULL PRIMARY KEY,
     name TEXT NOT NULL,
     authorship TEXT,
+    vernacular_name TEXT,
     taxon INTEGER NOT NULL REFERENCES taxon (number)
 ) STRICT, WITHOUT ROWID;
 

@@ -1,0 +1,50 @@
+using System.CommandLine;
+using RangeMap.Maps;
+
+namespace RangeMap.Server;
+
+/// <summary><c>rangemap presence</c>: where a taxon was found, per square and period.</summary>
+internal static class PresenceCommand
+{
+    public static Command Make(CommandContext context)
+    {
+        var taxon = new Argument<string>("taxon") { Description = "Identifier or scientific name." };
+        var periods = new Option<string?>("--periods") { Description = "ISO 8601 intervals with commas between them, such as ../1999,2000/2009,2010/.. ; all dates where none are named.", HelpName = "LIST" };
+        var format = new Option<string>("--format") { Description = "csv or geojson.", DefaultValueFactory = _ => "csv" };
+        format.AcceptOnlyFromAmong("csv", "geojson");
+        var command = new Command("presence", "Write a presence map: one row a square and period, or GeoJSON.")
+        {
+            taxon, CommonOptions.Grid, periods, CommonOptions.Quality, format, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
+        };
+        command.SetAction(parsed =>
+        {
+            var data = new CurrentData(DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
+            var question = PresenceQuestion.Of(
+                data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality));
+            var map = MapPresence.Answer(data, question);
+            using var bytes = new MemoryStream();
+            if (parsed.GetRequiredValue(format) == "geojson")
+                PresenceGeoJson.Write(bytes, map, new(question.Taxon.Id, data.Edition.Number));
+            else
+                PresenceCsv.Write(bytes, map);
+            Deliver(context, bytes, parsed.GetValue(CommonOptions.Output));
+            Explain(context.Error, map);
+        });
+        return command;
+    }
+
+    private static void Deliver(CommandContext context, MemoryStream bytes, string? file)
+    {
+        if (file is not null)
+            File.WriteAllBytes(file, bytes.ToArray());
+        else
+            context.Out.Write(System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
+    }
+
+    private static void Explain(TextWriter to, Presence.PresenceMap map)
+    {
+        var omitted = map.Omitted;
+        if (omitted != default)
+            to.WriteLine(FormattableString.Invariant($"Not on the map: {omitted.TooCoarse} records too coarse for these squares, {omitted.BetweenPeriods} between the periods, {omitted.BelowQuality} below the quality asked."));
+    }
+}

@@ -1,0 +1,39 @@
+using RangeMap.Maps;
+
+namespace RangeMap.Server;
+
+/// <summary>Presence maps and first arrivals as data.</summary>
+internal static class PresenceEndpoints
+{
+    public static void MapPresence(this RouteGroupBuilder api)
+    {
+        var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Presence");
+        taxon.MapGet("/presence", Presence)
+            .WithSummary("Squares with records, by period: GeoJSON, or CSV with format=csv.")
+            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+        taxon.MapGet("/arrivals", Arrivals)
+            .WithSummary("The first certain year of every square, as GeoJSON.")
+            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+    }
+
+    private static IResult Presence(CurrentData current, string taxon, string? grid = null, string? periods = null, string? quality = null, string? format = null)
+    {
+        var data = current.Now();
+        var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
+        var map = MapPresence.Answer(data, question);
+        return format switch
+        {
+            null or "geojson" => Results.Stream(to => PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon)), PresenceGeoJson.MediaType),
+            "csv" => Results.Stream(to => PresenceCsv.WriteAsync(to, map), PresenceCsv.MediaType, $"{question.Taxon.Id}.csv"),
+            _ => throw new UserException($"'{format}' is no format of presence maps.", "format", "Use geojson or csv."),
+        };
+    }
+
+    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null)
+    {
+        var data = current.Now();
+        var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        var arrivals = MapPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
+        return Results.Stream(to => ArrivalsGeoJson.WriteAsync(to, size, arrivals, Caption.Of(data, found)), PresenceGeoJson.MediaType);
+    }
+}

@@ -1,0 +1,60 @@
+using RangeMap.Grids;
+using RangeMap.Records;
+
+namespace RangeMap.Server;
+
+/// <summary>The taxa of the data.</summary>
+internal static class TaxonEndpoints
+{
+    private const int DefaultLimit = 50;
+    private const int MostTaxa = 1000;
+
+    public static void MapTaxa(this RouteGroupBuilder api)
+    {
+        var taxa = api.MapGroup("/taxa").WithTags("Taxa");
+        taxa.MapGet("/", Find).WithSummary("Taxa whose scientific or everyday name has a word that starts as asked; all, where nothing is asked.");
+        taxa.MapGet("/{taxon}", One).WithSummary("One taxon, by identifier or scientific name.");
+    }
+
+    private static TaxaJson Find(CurrentData current, string? q = null, int limit = DefaultLimit) =>
+        limit < 1
+            ? throw new UserException($"A limit of {limit} gives no taxa.", "limit", "Use a limit of 1 or more.")
+            : new([.. FindTaxa.Answer(current.Now(), q).Take(Math.Min(limit, MostTaxa)).Select(TaxonJson.Of)]);
+
+    private static TaxonDetailJson One(CurrentData current, string taxon)
+    {
+        var data = current.Now();
+        var found = data.Find(taxon);
+        var summary = data.Summaries.Single(known => known.Taxon.Number == found.Number);
+        var finest = found.GeneraliseTo ?? SquareSize.M100;
+        return new(
+            TaxonJson.Of(summary),
+            found.AggregateId,
+            [.. data.Members(found).Select(member => member.Id)],
+            found.Notes,
+            [.. MapSizes.All.Where(size => (int)size >= (int)finest).Select(size => size.ToText())]);
+    }
+}
+
+/// <summary>Taxa.</summary>
+internal sealed record TaxaJson(IReadOnlyList<TaxonJson> Taxa);
+
+/// <summary>A taxon with what the data hold of it.</summary>
+internal sealed record TaxonJson(
+    string Id, string ScientificName, string? VernacularName, string? Rank, string? Group, int Records, int? FirstYear, int? LastYear, bool Sensitive)
+{
+    public static TaxonJson Of(TaxonSummary summary)
+    {
+        var taxon = summary.Taxon;
+        return new(taxon.Id, taxon.ScientificName, taxon.VernacularName, taxon.Rank, taxon.Group, summary.Records, summary.FirstYear, summary.LastYear, taxon.GeneraliseTo is not null);
+    }
+}
+
+/// <summary>All about a taxon.</summary>
+/// <param name="Taxon">Name and counts.</param>
+/// <param name="Aggregate">Identifier of the aggregate that it is a member of.</param>
+/// <param name="Members">Identifiers of its members, for an aggregate.</param>
+/// <param name="Notes">Season, lengths, marks and the like, as the taxon list gave them.</param>
+/// <param name="Grids">Square sizes that its maps come in.</param>
+internal sealed record TaxonDetailJson(
+    TaxonJson Taxon, string? Aggregate, IReadOnlyList<string> Members, IReadOnlyDictionary<string, string> Notes, IReadOnlyList<string> Grids);

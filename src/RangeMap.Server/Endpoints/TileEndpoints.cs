@@ -1,0 +1,38 @@
+using System.Globalization;
+using RangeMap.Grids;
+using RangeMap.Maps;
+
+namespace RangeMap.Server;
+
+/// <summary>Vector tiles of presence maps.</summary>
+internal static class TileEndpoints
+{
+    /// <summary>The media type of Mapbox vector tiles.</summary>
+    public const string MediaType = "application/vnd.mapbox-vector-tile";
+
+    public static void MapTiles(this RouteGroupBuilder api)
+    {
+        var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Tiles");
+        taxon.MapGet("/tiles.json", TileJson).WithSummary("TileJSON 3.0.0 of the taxon's tiles in WebMercatorQuad.");
+        taxon.MapGet("/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", Tile)
+            .WithSummary("A vector tile: level, row, column. Sets: WebMercatorQuad and BritishNationalGrid. An empty tile has no bytes.")
+            .Produces<byte[]>(contentType: MediaType);
+    }
+
+    private static IResult Tile(CurrentData current, string taxon, string tileMatrixSet, int z, int y, int x, string? grid = null, string? periods = null, string? quality = null)
+    {
+        var set = TileMatrixSet.Find(tileMatrixSet)
+            ?? throw new UserException($"There is no tile matrix set '{tileMatrixSet}'.", "tileMatrixSet", "Use WebMercatorQuad or BritishNationalGrid.", StatusCodes.Status404NotFound);
+        var data = current.Now();
+        return Results.Bytes(DrawTile.Answer(data, PresenceQuestion.Of(data, taxon, grid, periods, quality), set, z, y, x), MediaType);
+    }
+
+    private static IResult TileJson(CurrentData current, HttpRequest request, string taxon, string? grid = null, string? periods = null, string? quality = null)
+    {
+        var data = current.Now();
+        var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
+        var path = $"{request.PathBase}/api/v1/taxa/{Uri.EscapeDataString(question.Taxon.Id)}/tiles/{TileMatrixSet.WebMercatorQuad.Id}/{{z}}/{{y}}/{{x}}";
+        var options = new TileJsonOptions($"{request.Scheme}://{request.Host}{path}{request.QueryString}", string.Join("; ", Credits.All), string.Create(CultureInfo.InvariantCulture, $"{data.Edition.Number}.0.0"));
+        return Results.Stream(to => TileJsonDocument.WriteAsync(to, MapPresence.Answer(data, question), Caption.Of(data, question.Taxon), options), "application/json");
+    }
+}

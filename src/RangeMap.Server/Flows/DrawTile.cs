@@ -1,0 +1,20 @@
+using RangeMap.Grids;
+using RangeMap.Maps;
+
+namespace RangeMap.Server;
+
+/// <summary>Draws vector tiles of presence maps.</summary>
+public static class DrawTile
+{
+    /// <summary>A tile; empty where the map has no square.</summary>
+    /// <exception cref="UserException">There is no such tile.</exception>
+    public static byte[] Answer(DataSnapshot data, PresenceQuestion question, TileMatrixSet set, int zoom, int row, int column) =>
+        set.Contains(zoom, column, row)
+            ? data.Answers.GetOrMake(new TileQuestion(question, set.Id, zoom, row, column), () => Tiles(data, question, set).Draw(zoom, column, row))
+            : throw new UserException($"{set.Id} has no tile {zoom}/{row}/{column}.", "tile", "Use a level, row and column of the tile matrix set.", StatusCodes.Status404NotFound);
+
+    private static PresenceTiles Tiles(DataSnapshot data, PresenceQuestion question, TileMatrixSet set) =>
+        data.Answers.GetOrMake((question, set.Id, "tiles"), () => new PresenceTiles(MapPresence.Answer(data, question), set));
+
+    private sealed record TileQuestion(PresenceQuestion Question, string Set, int Zoom, int Row, int Column);
+}

@@ -1,0 +1,155 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Threading.Channels;
+using RangeMap.Records;
+using RangeMap.Store;
+
+namespace RangeMap.Server;
+
+/// <summary>Imports one file: one task reads rows into records, another keeps them, all in one transaction.</summary>
+public static class ImportFile
+{
+#if DEBUG
+    // Small, so that every test crosses the seams between chunks.
+    private const int RowsPerChunk = 3;
+#else
+    private const int RowsPerChunk = 2_000;
+#endif
+    private const int ChunksWaiting = 8;
+
+    /// <summary>Imports a file, or with <see cref="ImportRequest.DryRun"/> only tells what importing it would do.</summary>
+    /// <param name="folder">The data folder.</param>
+    /// <param name="request">The file and what is said about it.</param>
+    /// <param name="clock">Tells today and the time of the import.</param>
+    /// <param name="progress">Hears of the rows read so far.</param>
+    /// <param name="cancel">Stops the import; nothing of it is then kept.</param>
+    /// <exception cref="UserException">The file as a whole cannot be imported; nothing of it was kept.</exception>
+    public static async Task<ImportAnswer> RunAsync(
+        DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<long>? progress = null, CancellationToken cancel = default)
+    {
+        var started = clock.GetTimestamp();
+        await using var file = Open(request.Path);
+        var hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(file, cancel));
+        file.Position = 0;
+        var taxa = new TaxonStore(folder.Database, clock);
+        try
+        {
+            var options = request.Options(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+            var reader = RecordReader.Open(file, taxa.Read(), options);
+            using var session = ImportSession.Begin(folder.Database, request.Dataset, Path.GetFileName(request.Path), clock);
+            await Task.Run(() => PassAsync(reader, session, progress, cancel), cancel);
+            var mapping = reader.Mapping.Report;
+            var figures = request.DryRun
+                ? session.Figures()
+                : session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping);
+            return new(request, figures, mapping, clock.GetElapsedTime(started));
+        }
+        catch (ImportProblemException stopped)
+        {
+            throw new UserException(stopped.Problem.What, $"{request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
+        }
+    }
+
+    private static async Task PassAsync(RecordReader reader, ImportSession session, IProgress<long>? progress, CancellationToken cancel)
+    {
+        var chunks = Channel.CreateBounded<RowChunk>(new BoundedChannelOptions(ChunksWaiting) { SingleReader = true, SingleWriter = true });
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        var reading = ReadAsync(reader, chunks.Writer, either.Token);
+        try
+        {
+            await foreach (var chunk in chunks.Reader.ReadAllAsync(either.Token))
+            {
+                foreach (var record in chunk.Records)
+                    session.Keep(record);
+                foreach (var refusal in chunk.Refusals)
+                    session.Refuse(refusal);
+                session.KeepSource(chunk.Source);
+                progress?.Report(chunk.Source.FirstRow + chunk.Source.Count - 1);
+            }
+        }
+        finally
+        {
+            // Should keeping have failed, reading must not wait for room for ever.
+            await either.CancelAsync();
+            await reading.ContinueWith(_ => { }, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+        }
+
+        await reading;
+    }
+
+    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, CancellationToken cancel)
+    {
+        try
+        {
+            var raw = new StringBuilder();
+            while (ReadChunk(reader, raw) is { } chunk)
+                await chunks.WriteAsync(chunk, cancel);
+            chunks.Complete();
+        }
+        catch (Exception error)
+        {
+            chunks.Complete(error);
+            throw;
+        }
+    }
+
+    private static RowChunk? ReadChunk(RecordReader reader, StringBuilder raw)
+    {
+        var records = new List<Record>(RowsPerChunk);
+        var refusals = new List<Refusal>();
+        var first = reader.Row + 1;
+        raw.Clear();
+        for (var count = 0; count < RowsPerChunk && reader.Read(); count++)
+        {
+            raw.Append(reader.RawText).Append(SourceBlock.RowEnd);
+            if (reader.Record is { } record)
+                records.Add(record);
+            else
+                refusals.Add(reader.Refusal!);
+        }
+
+        var rows = records.Count + refusals.Count;
+        return rows == 0 ? null : new(records, refusals, SourceBlock.Pack(first, rows, raw));
+    }
+
+    private static FileStream Open(string path)
+    {
+        try
+        {
+            return new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
+        }
+    }
+
+    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source);
+}
+
+/// <summary>A file to import.</summary>
+/// <param name="Path">Where it is.</param>
+/// <param name="Dataset">The data set that its records belong to.</param>
+public sealed record ImportRequest(string Path, string Dataset)
+{
+    /// <summary>How columns are read, where their names do not say so.</summary>
+    public MappingFile? Mapping { get; init; }
+
+    /// <summary>Order of day and month in dates such as 3/6/1998.</summary>
+    public DateOrder DateOrder { get; init; }
+
+    /// <summary>Names that the taxon list lacks are added instead of refused.</summary>
+    public bool NewTaxa { get; init; }
+
+    /// <summary>Nothing is kept.</summary>
+    public bool DryRun { get; init; }
+
+    internal ImportOptions Options(DateOnly today) => new() { Today = today, Mapping = Mapping, DateOrder = DateOrder, NewTaxa = NewTaxa };
+}
+
+/// <summary>What an import did.</summary>
+/// <param name="Request">The file.</param>
+/// <param name="Figures">The counts.</param>
+/// <param name="Mapping">Which column was taken for which term.</param>
+/// <param name="Took">How long it took.</param>
+public sealed record ImportAnswer(ImportRequest Request, ImportFigures Figures, IReadOnlyDictionary<string, string> Mapping, TimeSpan Took);
