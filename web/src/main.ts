@@ -1,0 +1,41 @@
+// Wires the page: one store, a map of layers, a column of panels.
+import 'ol/ol.css';
+import './look/colours.css';
+import './look/page.css';
+import './look/column.css';
+import './look/charts.css';
+import { chooseByClick } from './choosing.ts';
+import { byId } from './elements.ts';
+import { makeBorders } from './layers/borders.ts';
+import { makeChosen } from './layers/chosen.ts';
+import { makeLand } from './layers/land.ts';
+import { makeLattice } from './layers/lattice.ts';
+import { makePlaces } from './layers/places.ts';
+import { makePresence } from './layers/presence.ts';
+import { makeMap } from './map.ts';
+import { mountBanner } from './panels/banner.ts';
+import { mountChoices } from './panels/choices.ts';
+import { mountDetails } from './panels/details.ts';
+import { mountLegend } from './panels/legend.ts';
+import { mountSearch } from './panels/search.ts';
+import { mountSpecies } from './panels/species.ts';
+import { mountYears } from './panels/years.ts';
+import { makeStore } from './store.ts';
+
+const store = makeStore(window.location, window.history);
+
+const land = makeLand();
+const presence = makePresence(store);
+const layers = [land.layer, makeLattice(), presence.layer, makeBorders(), makeChosen(store), makePlaces()];
+const map = makeMap(byId('map'), layers, store);
+chooseByClick(map, presence.layer, land, store);
+
+mountBanner(byId('banner'), byId('notices'));
+mountSearch(byId('search'), store);
+mountSpecies(byId('species'), store);
+mountChoices(byId('choices'), store);
+const years = mountYears(byId('years'), store);
+mountLegend(byId('legend'), store, presence.paint, years.tell);
+mountDetails(byId('details'), store);
+
+store.begin();

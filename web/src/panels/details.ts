@@ -1,0 +1,36 @@
+// Two leaves under the legend: the chosen square, and the spread of the species.
+import { el } from '../elements.ts';
+import { PANELS, type Panel } from '../state.ts';
+import { differs, type Store } from '../store.ts';
+import { mountSpread } from './spread.ts';
+import { mountSquare } from './square.ts';
+
+const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread' };
+
+export function mountDetails(host: HTMLElement, store: Store): void {
+  const tabs = PANELS.map((panel) => el('button', {
+    type: 'button', role: 'tab', id: `tab-${panel}`, 'aria-controls': `leaf-${panel}`, click: () => store.change({ panel }), keydown: move,
+  }, TITLES[panel]));
+  const leaves = PANELS.map((panel) => el('div', { role: 'tabpanel', id: `leaf-${panel}`, 'aria-labelledby': `tab-${panel}`, class: `leaf ${panel}` }));
+  host.append(el('div', { role: 'tablist', class: 'tabs', 'aria-label': 'Details' }, ...tabs), ...leaves);
+  mountSquare(leaves[0]!, store);
+  mountSpread(leaves[1]!, store);
+
+  store.follow((now, before) => {
+    if (!differs(now, before, 'panel')) return;
+    PANELS.forEach((panel, i) => {
+      const isOpen = panel === now.panel;
+      tabs[i]!.setAttribute('aria-selected', String(isOpen));
+      tabs[i]!.tabIndex = isOpen ? 0 : -1;
+      leaves[i]!.hidden = !isOpen;
+    });
+  });
+
+  function move(event: Event): void {
+    const { key } = event as KeyboardEvent;
+    if (key !== 'ArrowLeft' && key !== 'ArrowRight') return;
+    const next = PANELS[(PANELS.indexOf(store.state.panel) + 1) % PANELS.length]!;
+    store.change({ panel: next });
+    document.getElementById(`tab-${next}`)?.focus();
+  }
+}

@@ -1,0 +1,117 @@
+// The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
+import { api, tableAddress, pictureAddress, type Arrivals, type Presence } from '../api.ts';
+import { el } from '../elements.ts';
+import { question } from '../loading.ts';
+import { periodInWords } from '../periods.ts';
+import { SHADINGS, type ViewState } from '../state.ts';
+import { differs, type Store } from '../store.ts';
+import { followColours, type Colours } from '../styles/colours.ts';
+import { rampColours } from '../styles/ramp.ts';
+import type { Painting } from '../styles/squares.ts';
+import { classOf, yearClasses, type YearClass } from '../styles/yearClasses.ts';
+import { count, counted, omittedInWords } from '../words.ts';
+import { shown } from './waiting.ts';
+
+const SHADING_WORDS = { latest: 'last found', first: 'first found' };
+
+export function mountLegend(host: HTMLElement, store: Store, paint: (painting: Painting) => void, tellYears: (years: number[]) => void): void {
+  let colours: Colours;
+  let classes: YearClass[] = [];
+  let draw = (): Node[] => [];
+  const redraw = () => host.replaceChildren(...draw());
+  const repaint = () => paint(painting(store.state, classes, colours));
+
+  const presence = question<Presence>((answer) => {
+    draw = () => shown(answer, (value) => presenceLegend(value, store, colours));
+    redraw();
+  });
+  const arrivals = question<Arrivals>((answer) => {
+    if (answer.kind === 'ready') useYears(answer.value);
+    draw = () => shown(answer, (value) => arrivalLegend(value, classes, colours));
+    redraw();
+  });
+
+  function useYears({ features }: Arrivals): void {
+    const years = features.map((f) => f.properties.year).sort((a, b) => a - b);
+    classes = years.length === 0 ? [] : yearClasses(years[0]!, years.at(-1)!);
+    tellYears(years);
+    repaint();
+  }
+
+  function ask({ taxon, size, periods, quality, mode }: ViewState): void {
+    presence.clear();
+    arrivals.clear();
+    if (taxon === null) return;
+    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, signal));
+    else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
+  }
+
+  store.follow((now, before) => {
+    host.hidden = now.taxon === null;
+    if (differs(now, before, 'taxon', 'size', 'periods', 'quality', 'mode')) ask(now);
+    if (differs(now, before, 'mode', 'shading', 'year', 'periods')) repaint();
+    if (differs(now, before, 'shading')) redraw();
+  });
+  followColours((read) => {
+    colours = read;
+    repaint();
+    redraw();
+  });
+}
+
+function painting(state: ViewState, classes: YearClass[], { ramp, land, ink }: Colours): Painting {
+  const number = state.mode === 'presence' ? state.periods.length : classes.length;
+  return { mode: state.mode, shading: state.shading, year: state.year, classes, colours: rampColours(ramp, number), land, ink };
+}
+
+function presenceLegend({ features, omitted }: Presence, store: Store, { ramp }: Colours): Node[] {
+  const { periods, shading } = store.state;
+  const key = shading === 'latest' ? 'latest' as const : 'period' as const;
+  const counts = periods.map((_, i) => features.filter((f) => f.properties[key] === i).length);
+  const rows = periods.map((period, i) => ({ name: periodInWords(period), squares: counts[i]! })).reverse();
+  if (features.length === 0) return [el('p', { class: 'empty' }, 'No square has a record that meets these choices. Try larger squares, other periods or “All” records.')];
+  return [
+    heading(periods.length > 1 ? ['Colour: ', switcher(store)] : ['Found'], counted(features.length, 'square')),
+    keyList(rows, rampColours(ramp, periods.length).reverse()),
+    note(omittedInWords(omitted)),
+    ...takeAway(store.state),
+  ];
+}
+
+function arrivalLegend({ features }: Arrivals, classes: YearClass[], { ramp }: Colours): Node[] {
+  if (features.length === 0) return [el('p', { class: 'empty' }, 'No square has a dated first record.')];
+  const rows = classes.map((c) => ({ name: c.from === c.to ? `${c.from}` : `${c.from}–${c.to}`, squares: 0 }));
+  for (const f of features) rows[classOf(classes, f.properties.year)]!.squares++;
+  return [
+    heading(['First found'], counted(features.length, 'square')),
+    keyList(rows.reverse(), rampColours(ramp, classes.length).reverse()),
+    note('A first record is not the arrival itself: a species may live in a square for years before anyone looks there.'),
+  ];
+}
+
+const heading = (words: (Node | string)[], aside: string) => el('h3', {}, el('span', {}, ...words), el('span', { class: 'aside' }, aside));
+
+const note = (text: string) => el('p', { class: 'note', hidden: text === '' }, text);
+
+/** Newest first, as the eye seeks it; the last row is the hollow class. */
+function keyList(rows: { name: string; squares: number }[], colours: string[]): HTMLElement {
+  return el('ul', { class: 'key' }, ...rows.map(({ name, squares }, i) => {
+    const isHollow = i === rows.length - 1 && rows.length > 1;
+    return el('li', {}, el('span', { class: isHollow ? 'swatch hollow' : 'swatch', style: `--swatch:${colours[i]}` }),
+      el('span', {}, name), el('span', { class: 'aside' }, count(squares)));
+  }));
+}
+
+function switcher(store: Store): HTMLElement {
+  const select = el('select', { 'aria-label': 'What the colour tells', change: () => store.change({ shading: SHADINGS.find((s) => s === select.value) ?? 'latest' }) },
+    ...SHADINGS.map((shading) => el('option', { value: shading, selected: shading === store.state.shading }, SHADING_WORDS[shading])));
+  return select;
+}
+
+function takeAway({ taxon, size, periods, quality }: ViewState): Node[] {
+  if (taxon === null) return [];
+  const q = { taxon, size, periods, quality };
+  const link = (name: string, href: string) => el('a', { href, download: true }, name);
+  return [el('p', { class: 'take' }, 'Take this map: ', link('PDF', pictureAddress(q, 'pdf')), ' ', link('PNG', pictureAddress(q, 'png')), ' ', link('SVG', pictureAddress(q, 'svg')),
+    ' · its squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
+}

@@ -1,0 +1,65 @@
+// How fast and which way: every estimate with its interval and its number of squares, a chart of the advance, a rose of directions.
+import { api, type Estimator, type Sector, type Spread } from '../api.ts';
+import { el } from '../elements.ts';
+import { question } from '../loading.ts';
+import type { Store } from '../store.ts';
+import { counted, count, speed, wind, years } from '../words.ts';
+import { advanceChart } from './advanceChart.ts';
+import { intervalBars } from './intervalBars.ts';
+import { rose } from './rose.ts';
+import { shown } from './waiting.ts';
+
+export function mountSpread(host: HTMLElement, store: Store): void {
+  const empty = [el('p', { class: 'empty' }, 'Choose a species to see how its range moves.')];
+  const asked = question<Spread>((answer) => host.replaceChildren(...shown(answer, drawSpread, empty)));
+  let held = '';
+
+  // The measuring is asked for only when someone looks at it.
+  store.follow(({ taxon, size, panel }) => {
+    if (taxon === null) {
+      held = '';
+      asked.clear();
+    } else if (panel === 'spread' && held !== `${taxon} ${size}`) {
+      held = `${taxon} ${size}`;
+      asked.ask((signal) => api.spread(taxon, size, signal));
+    }
+  });
+}
+
+function drawSpread(spread: Spread): Node[] {
+  const measured = spread.estimators.filter((e) => e.kmPerYear !== null && !e.refused);
+  const refused = spread.estimators.filter((e) => !measured.includes(e));
+  return [
+    el('p', { class: 'lead' }, spread.summary ?? `${counted(spread.squares, 'square')}, ${years(spread.firstYear, spread.lastYear)}.`),
+    ...(spread.origin === null ? [] : [el('p', { class: 'note' }, `Distances run from ${spread.origin.square} (${spread.origin.how}).`)]),
+    ...(spread.points.length === 0 ? [] : [el('h4', {}, 'The advance'), advanceChart(spread)]),
+    ...(measured.length === 0 ? [] : [el('h4', {}, 'Speed, km a year'), intervalBars(measured), estimatorList(measured)]),
+    ...refusals(refused),
+    ...directions(spread.sectors),
+  ];
+}
+
+const name = (e: Estimator) => e.label ?? e.method;
+
+function inWords(e: Estimator): string {
+  const range = e.low === null || e.high === null ? 'no interval' : `${speed(e.low)} to ${speed(e.high)}`;
+  return `${speed(e.kmPerYear!)} km a year (${range}; ${counted(e.n, 'square')})`;
+}
+
+function estimatorList(measured: Estimator[]): HTMLElement {
+  return el('details', {}, el('summary', {}, 'The same in words'),
+    el('dl', { class: 'estimators' }, ...measured.flatMap((e) => [el('dt', {}, name(e)), el('dd', {}, `${inWords(e)}.`, e.note ? ` ${e.note}` : '')])));
+}
+
+function refusals(refused: Estimator[]): Node[] {
+  if (refused.length === 0) return [];
+  return [el('h4', {}, 'Not measured'), el('ul', { class: 'refused' }, ...refused.map((e) => el('li', {}, `${name(e)}: ${e.refused ?? 'no answer'}`)))];
+}
+
+function directions(sectors: Sector[]): Node[] {
+  if (sectors.length === 0) return [];
+  const row = (s: Sector) => el('tr', {}, el('th', { scope: 'row' }, `${wind(s.bearing)} (${Math.round(s.bearing)}°)`), el('td', {}, s.kmPerYear === null ? '–' : speed(s.kmPerYear)),
+    el('td', {}, s.low === null || s.high === null ? '–' : `${speed(s.low)} to ${speed(s.high)}`), el('td', {}, count(s.n)));
+  const head = ['Towards', 'Km a year', 'Interval', 'Squares'].map((text) => el('th', { scope: 'col' }, text));
+  return [el('h4', {}, 'By direction'), rose(sectors), el('table', {}, el('thead', {}, el('tr', {}, ...head)), el('tbody', {}, ...sectors.map(row)))];
+}

@@ -1,0 +1,109 @@
+// What a person has chosen to see: one immutable value, and the address hash that carries it in a link.
+
+export const SIZES = ['10km', '5km', '2km', '1km'] as const;
+export const QUALITIES = ['usable', 'confirmed', 'all'] as const;
+export const MODES = ['presence', 'arrival'] as const;
+export const SHADINGS = ['latest', 'first'] as const;
+export const PANELS = ['square', 'spread'] as const;
+
+export type Size = (typeof SIZES)[number];
+export type Quality = (typeof QUALITIES)[number];
+export type Mode = (typeof MODES)[number];
+export type Shading = (typeof SHADINGS)[number];
+export type Panel = (typeof PANELS)[number];
+
+export interface ViewState {
+  /** Identifier of the species, or null before one is chosen. */
+  readonly taxon: string | null;
+  readonly size: Size;
+  /** ISO 8601 intervals, oldest first, open ends written as two dots. */
+  readonly periods: readonly string[];
+  readonly mode: Mode;
+  /** In presence mode a square takes the colour of the latest or of the first period with records. */
+  readonly shading: Shading;
+  /** In arrival mode the last year shown; null for all years. */
+  readonly year: number | null;
+  readonly quality: Quality;
+  readonly square: string | null;
+  readonly panel: Panel;
+  /** Middle of the map: easting and northing on the British National Grid, metres. */
+  readonly centre: readonly [number, number];
+  /** Scale: a pixel is 10,000 m / 2^zoom. */
+  readonly zoom: number;
+}
+
+export const START: ViewState = {
+  taxon: null,
+  size: '10km',
+  periods: ['../1999', '2000/2009', '2010/..'],
+  mode: 'presence',
+  shading: 'latest',
+  year: null,
+  quality: 'usable',
+  square: null,
+  panel: 'square',
+  centre: [290_000, 540_000],
+  zoom: 2.9,
+};
+
+/** The hash of a state, without the leading #; what equals the start is left out. */
+export function toHash(state: ViewState): string {
+  const parts: string[] = [];
+  const put = (name: string, value: string, start: string) => {
+    if (value !== start) parts.push(`${name}=${readable(value)}`);
+  };
+  put('taxon', state.taxon ?? '', '');
+  put('grid', state.size, START.size);
+  put('periods', state.periods.join(','), START.periods.join(','));
+  put('mode', state.mode, START.mode);
+  put('colour', state.shading, START.shading);
+  put('year', state.year === null ? '' : String(state.year), '');
+  put('quality', state.quality, START.quality);
+  put('square', state.square ?? '', '');
+  put('panel', state.panel, START.panel);
+  put('at', atText(state), atText(START));
+  return parts.join('&');
+}
+
+/** The state of a hash, with or without the leading #. What cannot be read takes its start value. */
+export function fromHash(hash: string): ViewState {
+  const given = new URLSearchParams(hash.replace(/^#/, ''));
+  const [centre, zoom] = readAt(given.get('at'));
+  return {
+    taxon: given.get('taxon') || null,
+    size: oneOf(SIZES, given.get('grid'), START.size),
+    periods: readPeriods(given.get('periods')),
+    mode: oneOf(MODES, given.get('mode'), START.mode),
+    shading: oneOf(SHADINGS, given.get('colour'), START.shading),
+    year: readYear(given.get('year')),
+    quality: oneOf(QUALITIES, given.get('quality'), START.quality),
+    square: given.get('square') || null,
+    panel: oneOf(PANELS, given.get('panel'), START.panel),
+    centre,
+    zoom,
+  };
+}
+
+// Commas and slashes are legal in a hash; leaving them bare keeps a link readable.
+const readable = (value: string) => encodeURIComponent(value).replaceAll('%2C', ',').replaceAll('%2F', '/');
+
+const atText = ({ centre, zoom }: ViewState) => `${Math.round(centre[0])},${Math.round(centre[1])},${Number(zoom.toFixed(2))}`;
+
+function readAt(text: string | null): [readonly [number, number], number] {
+  const [easting, northing, zoom] = (text ?? '').split(',').map(Number);
+  const whole = [easting, northing, zoom].every((v) => v !== undefined && Number.isFinite(v)) && text?.split(',').length === 3;
+  return whole ? [[easting!, northing!], zoom!] : [START.centre, START.zoom];
+}
+
+function readPeriods(text: string | null): readonly string[] {
+  const periods = (text ?? '').split(',').map((p) => p.trim()).filter((p) => p !== '');
+  return periods.length > 0 ? periods : START.periods;
+}
+
+function readYear(text: string | null): number | null {
+  return text !== null && /^\d{4}$/.test(text) ? Number(text) : null;
+}
+
+function oneOf<T extends string>(allowed: readonly T[], given: string | null, start: T): T {
+  return allowed.find((value) => value === given) ?? start;
+}

@@ -1,0 +1,71 @@
+// The answers of the invented server, in the shapes of the real one.
+import type { SquarePage, Spread } from '../../src/api.ts';
+import { occupied, propertiesOf, TAXA, yearsOf, type Occupied } from './world.ts';
+
+const withCounts = (id: string) => {
+  const squares = occupied(id);
+  const years = squares.flatMap((s) => s.years);
+  return { ...TAXA.find((t) => t.id === id)!, records: years.length, firstYear: Math.min(...years), lastYear: Math.max(...years) };
+};
+
+export const about = () => ({ name: 'Invented scheme', demo: true, notice: 'All records are invented.' });
+
+export function taxa(q: string): object {
+  const found = TAXA.filter((t) => `${t.scientificName} ${t.vernacularName ?? ''}`.toLowerCase().includes(q.toLowerCase()));
+  return { taxa: found.map((t) => withCounts(t.id)) };
+}
+
+export const taxon = (id: string): object | null => TAXA.some((t) => t.id === id) ? withCounts(id) : null;
+
+export function presence(id: string, periods: string[]): object {
+  const features = occupied(id).flatMap((o) => propertiesOf(o, periods) ?? []).map((properties) => ({ type: 'Feature', properties, geometry: null }));
+  return { type: 'FeatureCollection', features, omitted: { tooCoarse: 14, betweenPeriods: 3, belowQuality: 0 }, periods, edition: 'invented' };
+}
+
+export function arrivals(id: string): object {
+  const feature = (o: Occupied) => ({ type: 'Feature', geometry: null, properties: { square: o.name, grid: o.square.grid, year: o.years[0] } });
+  return { type: 'FeatureCollection', features: occupied(id).map(feature) };
+}
+
+export function spread(id: string): Spread {
+  const squares = occupied(id);
+  const points = squares.map((o) => ({ square: o.name, year: o.years[0]!, distanceKm: o.distanceKm }));
+  const few = 'Not enough squares: 1 of at least 10.';
+  const estimator = (method: string, label: string, kmPerYear: number, low: number, high: number) =>
+    ({ method, label, kmPerYear, low, high, n: points.length, note: null, refused: null });
+  const base = { taxon: id, squares: squares.length, firstYear: 2001, lastYear: 2025 };
+  if (squares.length < 10) {
+    return { ...base, origin: null, sectors: [], summary: 'Too few squares to measure a speed.', points, line: null,
+      estimators: [{ method: 'front-quantile', label: 'Front (90% quantile)', kmPerYear: null, low: null, high: null, n: squares.length, note: null, refused: few }] };
+  }
+  return {
+    ...base,
+    origin: { square: 'SU31', easting: 430_000, northing: 110_000, how: 'the earliest squares' },
+    estimators: [
+      estimator('front-quantile', 'Front (90% quantile)', 16.8, 15.9, 17.6), estimator('interval-censored', 'Arrival dates as intervals', 17.2, 16.1, 18.4),
+      estimator('all-points', 'All squares', 14.1, 13.5, 14.8), estimator('root-area', 'Root of the area', 9.4, 8.8, 10.1),
+      { method: 'gamma-margin', label: 'Northern margin', kmPerYear: null, low: null, high: null, n: 12, note: null, refused: 'Not enough periods: 2 of at least 3.' },
+    ],
+    sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i })),
+    summary: 'The front moved about 17 km a year between 2001 and 2025, fastest towards the north.',
+    points,
+    line: { slope: 16.8, intercept: -33_570 },
+  };
+}
+
+export function square(ref: string, id: string | null, periods: string[]): SquarePage {
+  const here = TAXA.flatMap((t) => occupied(t.id).filter((o) => o.name === ref).map((o) => ({ t, years: o.years })));
+  const chosen = here.find((h) => h.t.id === id);
+  const perPeriod = periods.map((period) => {
+    const [a, b] = yearsOf(period);
+    const held = (chosen?.years ?? []).filter((y) => y >= a && y <= b);
+    return { period, records: held.length, confirmed: Math.floor(held.length / 2), firstYear: held[0] ?? null, lastYear: held.at(-1) ?? null };
+  });
+  return {
+    square: ref, grid: 'GB', size: '10km', latitude: 52.2, longitude: -0.12,
+    taxa: here.map(({ t, years }) => ({ id: t.id, scientificName: t.scientificName, vernacularName: t.vernacularName, records: years.length, firstYear: years[0]!, lastYear: years.at(-1)! })),
+    records: here.reduce((sum, h) => sum + h.years.length, 0), visits: here.length * 9,
+    supports: id === null ? null : { perPeriod, finerSquares: chosen === undefined ? [] : [{ square: `${ref}K`, records: 2, firstYear: 2010, lastYear: 2019 }], note: null },
+    neighbours: ['TL35', 'TL55', 'TL44', 'TL46'],
+  };
+}

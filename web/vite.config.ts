@@ -1,0 +1,9 @@
+import { defineConfig } from 'vite';
+import { inventedServer } from './test/mock/server.ts';
+
+// `npm run dev` shows a running RangeMap server's data; `npm run mock` needs no server and invents its own.
+export default defineConfig(({ mode }) => ({
+  plugins: mode === 'mock' ? [inventedServer()] : [],
+  server: { proxy: mode === 'mock' ? {} : { '/api': 'http://localhost:5080' } },
+  build: { target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 700 },
+}));
