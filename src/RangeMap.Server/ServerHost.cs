@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.ResponseCompression;
 using RangeMap.Maps;
 using Scalar.AspNetCore;
@@ -23,7 +22,6 @@ public static class ServerHost
         builder.Services.AddSingleton(new Gazetteer());
         builder.Services.AddProblemDetails();
         builder.Services.AddExceptionHandler<ProblemAnswers>();
-        builder.Services.ConfigureHttpJsonOptions(options => options.SerializerOptions.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull);
         builder.Services.AddOpenApi("v1", OpenApiDescription.Configure);
         builder.Services.AddResponseCompression(options =>
         {

@@ -27,12 +27,7 @@ internal static class TaxonEndpoints
         var found = data.Find(taxon);
         var summary = data.Summaries.Single(known => known.Taxon.Number == found.Number);
         var finest = found.GeneraliseTo ?? SquareSize.M100;
-        return new(
-            TaxonJson.Of(summary),
-            found.AggregateId,
-            [.. data.Members(found).Select(member => member.Id)],
-            found.Notes,
-            [.. MapSizes.All.Where(size => (int)size >= (int)finest).Select(size => size.ToText())]);
+        return TaxonDetailJson.Of(summary, data, [.. MapSizes.All.Where(size => (int)size >= (int)finest).Select(size => size.ToText())]);
     }
 }
 
@@ -50,11 +45,20 @@ internal sealed record TaxonJson(
     }
 }
 
-/// <summary>All about a taxon.</summary>
-/// <param name="Taxon">Name and counts.</param>
+/// <summary>All about a taxon: what <see cref="TaxonJson"/> tells, and more.</summary>
 /// <param name="Aggregate">Identifier of the aggregate that it is a member of.</param>
 /// <param name="Members">Identifiers of its members, for an aggregate.</param>
 /// <param name="Notes">Season, lengths, marks and the like, as the taxon list gave them.</param>
 /// <param name="Grids">Square sizes that its maps come in.</param>
 internal sealed record TaxonDetailJson(
-    TaxonJson Taxon, string? Aggregate, IReadOnlyList<string> Members, IReadOnlyDictionary<string, string> Notes, IReadOnlyList<string> Grids);
+    string Id, string ScientificName, string? VernacularName, string? Rank, string? Group, int Records, int? FirstYear, int? LastYear, bool Sensitive,
+    string? Aggregate, IReadOnlyList<string> Members, IReadOnlyDictionary<string, string> Notes, IReadOnlyList<string> Grids)
+{
+    public static TaxonDetailJson Of(TaxonSummary summary, DataSnapshot data, IReadOnlyList<string> grids)
+    {
+        var (taxon, line) = (summary.Taxon, TaxonJson.Of(summary));
+        return new(
+            line.Id, line.ScientificName, line.VernacularName, line.Rank, line.Group, line.Records, line.FirstYear, line.LastYear, line.Sensitive,
+            taxon.AggregateId, [.. data.Members(taxon).Select(member => member.Id)], taxon.Notes, grids);
+    }
+}

@@ -25,9 +25,18 @@ public static class MeasureSpread
                 SquareSideKm = (int)size / MetresPerKm,
                 Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
             };
-            var report = Spread.Measure(arrivals.Select(Point), options);
-            return new SpreadAnswer(taxon, size, report, arrivals);
+            var points = arrivals.Select(Point).ToList();
+            var report = Spread.Measure(points, options);
+            return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report, options), OriginSquare(report, size));
         });
+
+    private static Square? OriginSquare(SpreadReport report, SquareSize size)
+    {
+        if (report.Origin is not { } origin)
+            return null;
+        var point = new EastNorth(origin.X * MetresPerKm, origin.Y * MetresPerKm);
+        return NationalGrid.Get(GridId.British).Contains(point) ? Square.At(GridId.British, size, point) : null;
+    }
 
     private static ArrivalPoint Point(Arrival arrival) =>
         new(arrival.Centre.Easting / MetresPerKm, arrival.Centre.Northing / MetresPerKm, arrival.Year);
@@ -38,4 +47,7 @@ public static class MeasureSpread
 /// <param name="Size">The side of the squares.</param>
 /// <param name="Report">The measurements.</param>
 /// <param name="Arrivals">First arrivals by square.</param>
-public sealed record SpreadAnswer(Taxon Taxon, SquareSize Size, SpreadReport Report, IReadOnlyList<Arrival> Arrivals);
+/// <param name="Chart">Distances of the arrivals, and the front's line.</param>
+/// <param name="Origin">The square of the British grid in which the origin lies; null where it lies outside, or there is none.</param>
+public sealed record SpreadAnswer(
+    Taxon Taxon, SquareSize Size, SpreadReport Report, IReadOnlyList<Arrival> Arrivals, FrontChart Chart, Square? Origin);
