@@ -123,9 +123,12 @@ public static class CoordinateText
 
     /// <summary>A number begins at a sign, or at a figure or dot that no figure, dot or sign stands before.</summary>
     private static bool StartsNumber(ReadOnlySpan<char> text, int at) =>
-        text[at] is '+' or '-' || IsNumberPart(text[at]) && (at == 0 || !IsNumberPart(text[at - 1]));
+        IsSign(text[at]) || IsNumberPart(text[at]) && (at == 0 || !IsNumberPart(text[at - 1]));
 
-    private static bool IsNumberPart(char ch) => ch is >= '0' and <= '9' or '.' or '+' or '-';
+    private static bool IsNumberPart(char ch) => ch is >= '0' and <= '9' or '.' || IsSign(ch);
+
+    /// <summary>Plus, hyphen, or the minus sign of printed text.</summary>
+    private static bool IsSign(char ch) => ch is '+' or '-' or '\u2212';
 
     private static bool IsLetter(char ch) => ch is 'N' or 'S' or 'E' or 'W' or 'n' or 's' or 'e' or 'w';
 

@@ -28,8 +28,8 @@ internal struct WrittenAngle
     /// <summary>Takes the next number, such as -2 or 18.25; null, or the reason why it cannot.</summary>
     public string? Add(ReadOnlySpan<char> number)
     {
-        var sign = number[0] is '+' or '-';
-        if (!double.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
+        bool minus = number[0] is '-' or '\u2212', sign = minus || number[0] == '+';
+        if (!double.TryParse(sign ? number[1..] : number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
             return CoordinateFaults.BadNumber(number);
         if (Parts == 3)
             return CoordinateFaults.NotTwo;
@@ -40,7 +40,7 @@ internal struct WrittenAngle
         if (Parts > 0 && value >= 60)
             return CoordinateFaults.Sixty;
         if (Parts == 0)
-            (signed, negative) = (sign, number[0] == '-');
+            (signed, negative) = (sign, minus);
         degrees += Math.Abs(value) * Units[Parts++];
         var dot = number.IndexOf('.');
         Decimals = dot < 0 ? 0 : Math.Min(number.Length - dot - 1, 15);

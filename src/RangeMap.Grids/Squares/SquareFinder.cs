@@ -13,6 +13,16 @@ public static class SquareFinder
         return grid.Contains(point) ? Square.At(grid.Id, size, point) : null;
     }
 
+    /// <summary>The square itself and every coarser one that wholly contains it, finest first.</summary>
+    public static IEnumerable<Square> WithCoarser(Square square)
+    {
+        foreach (var size in Sizes)
+        {
+            if (square.TryCoarsen(size, out var container))
+                yield return container;
+        }
+    }
+
     /// <summary>
     /// The smallest square that a place with an uncertainty supports: its side is at least twice the radius, and it holds
     /// the whole circle. Null when even the 100 km square does not, or the place lies outside the grid's lettered area.

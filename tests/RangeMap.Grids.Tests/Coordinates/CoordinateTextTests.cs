@@ -6,6 +6,7 @@ public sealed class CoordinateTextTests
     [InlineData("54.1, -2.3", 54.1, -2.3)]
     [InlineData("54.1 -2.3", 54.1, -2.3)]
     [InlineData("54.1-2.3", 54.1, -2.3)]
+    [InlineData("54.1, \u22122.3", 54.1, -2.3)]
     [InlineData("54.1;2.3", 54.1, 2.3)]
     [InlineData("+54.1 +2.3", 54.1, 2.3)]
     [InlineData("54.1N 2.3W", 54.1, -2.3)]
@@ -61,7 +62,7 @@ public sealed class CoordinateTextTests
     [Fact]
     public void AnyTextGivesAPlaceOrAReasonAndNeverThrows()
     {
-        const string Alphabet = "0123456789.+-NSEW°'\", ;x";
+        const string Alphabet = "0123456789.+-\u2212NSEW°'\", ;x";
         var random = new Random(20_240_608);
         for (var k = 0; k < 100_000; k++)
         {

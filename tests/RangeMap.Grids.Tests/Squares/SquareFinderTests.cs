@@ -55,6 +55,13 @@ public sealed class SquareFinderTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SquareFinder.SquareForCircle(British, new(52, 0), radius));
 
     [Fact]
+    public void CoarserSquaresFollowFinestFirstWithoutAQuadrantForATetradThatStraddlesTwo()
+    {
+        Assert.Equal(["TQ308801", "TQ3080", "TQ38A", "TQ38SW", "TQ38", "TQ"], SquareFinder.WithCoarser(GridReference.Parse("TQ308801")).Select(s => s.ToString()));
+        Assert.Equal(["TQ38M", "TQ38", "TQ"], SquareFinder.WithCoarser(GridReference.Parse("TQ38M")).Select(s => s.ToString()));
+    }
+
+    [Fact]
     public void NeighboursAreTheEightSquaresAround()
     {
         var around = SquareNeighbours.Of(GridReference.Parse("TQ38"));

@@ -24,6 +24,17 @@ public sealed class SquareOutlineTests
         .Sample(square => Assert.InRange(GreatestDeviation(square), 0, 1.0), iter: 300);
 
     [Fact]
+    public void ThePointsOfASquareLieWithinItsDrawnOutline() =>
+        (from square in SomeGrids.Square.Where(s => s.Size >= SquareSize.M100)
+         from east in Gen.Double[1.5, square.SideMetres - 1.5]
+         from north in Gen.Double[1.5, square.SideMetres - 1.5]
+         select (square, new EastNorth(square.Easting + east, square.Northing + north))).Sample((square, point) =>
+    {
+        var place = NationalGrid.Get(square.Grid).ToLatLon(point);
+        Assert.True(IsInside(SquareOutline.InLatLon(square), place));
+    }, iter: 5_000);
+
+    [Fact]
     public void AnIrishSquareIsTurnedByAboutFiveDegreesOnTheBritishPlane()
     {
         // Difference of the convergences of the two grids at Belfast, 4.89 degrees clockwise: computed with an independent script.
@@ -48,6 +59,20 @@ public sealed class SquareOutlineTests
         }
 
         Assert.True(area > 0);
+    }
+
+    private static bool IsInside(LatLon[] ring, LatLon point)
+    {
+        var inside = false;
+        for (var k = 1; k < ring.Length; k++)
+        {
+            LatLon a = ring[k - 1], b = ring[k];
+            if (a.Latitude > point.Latitude != b.Latitude > point.Latitude &&
+                point.Longitude < a.Longitude + (point.Latitude - a.Latitude) / (b.Latitude - a.Latitude) * (b.Longitude - a.Longitude))
+                inside = !inside;
+        }
+
+        return inside;
     }
 
     /// <summary>The greatest distance, in metres, of points along the true edges from the ring drawn straight in latitude and longitude.</summary>
