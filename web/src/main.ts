@@ -27,10 +27,10 @@ const store = makeStore(window.location, window.history);
 const land = makeLand();
 const presence = makePresence(store);
 const layers = [land.layer, makeLattice(), presence.layer, makeBorders(), makeChosen(store), makePlaces()];
-const map = makeMap(byId('map'), layers, store);
+const map = makeMap(byId('map'), byId('notices'), layers, store);
 chooseByClick(map, presence.layer, land, store);
 
-mountBanner(byId('banner'), byId('notices'));
+mountBanner(byId('banner'), byId('whose'));
 mountSearch(byId('search'), store);
 mountSpecies(byId('species'), store);
 mountChoices(byId('choices'), store);

@@ -8,6 +8,7 @@ import type BaseLayer from 'ol/layer/Base.js';
 import Projection from 'ol/proj/Projection.js';
 import TileGrid from 'ol/tilegrid/TileGrid.js';
 import { BRITISH_CODE } from './squares/planes.ts';
+import { START, type ViewState } from './state.ts';
 import { differs, type Store } from './store.ts';
 
 /** The tile matrix set BritishNationalGrid: origin top left, 256 pixel tiles, cells of 10,000 m / 2^z, levels 0 to 12. */
@@ -28,7 +29,16 @@ export const tileGrid = new TileGrid({
 /** What can be scrolled to: the islands with a wide margin. */
 const REACH: [number, number, number, number] = [-450_000, -300_000, 950_000, 1_400_000];
 
-export function makeMap(target: HTMLElement, layers: BaseLayer[], store: Store): OpenLayersMap {
+/** What is shown before anyone has moved the map. */
+const ISLANDS: [number, number, number, number] = [-10_000, -15_000, 665_000, 1_225_000];
+
+type Position = Pick<ViewState, 'centre' | 'zoom'>;
+
+const positionOf = ({ centre, zoom }: ViewState): Position => ({ centre, zoom });
+
+const isStart = ({ centre, zoom }: ViewState) => zoom === START.zoom && centre.join() === START.centre.join();
+
+export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseLayer[], store: Store): OpenLayersMap {
   const view = new View({
     projection: plane,
     center: [...store.state.centre],
@@ -40,16 +50,30 @@ export function makeMap(target: HTMLElement, layers: BaseLayer[], store: Store):
     constrainOnlyCenter: true,
     enableRotation: false,
   });
-  const map = new OpenLayersMap({ target, layers, view, controls: [new Zoom(), new ScaleLine({ minWidth: 80 }), new Attribution({ collapsible: false })] });
+  const map = new OpenLayersMap({ target, layers, view, controls: [new Zoom(), new ScaleLine({ minWidth: 80 }), new Attribution({ collapsible: false, target: notices })] });
 
+  // Until someone moves the map it shows all islands, whatever room it has, and the address stays short.
+  let home: Position | null = isStart(store.state) ? positionOf(store.state) : null;
+  map.on('change:size', () => {
+    if (home === null || map.getSize() === undefined) return;
+    view.fit(ISLANDS, { size: map.getSize()!, padding: [8, 8, 8, 8] });
+    home = seen();
+  });
   map.on('moveend', () => {
-    const [easting, northing] = view.getCenter() ?? [...store.state.centre];
-    store.change({ centre: [Math.round(easting!), Math.round(northing!)], zoom: Number((view.getZoom() ?? store.state.zoom).toFixed(2)) });
+    const now = seen();
+    if (home !== null && String(now.centre) === String(home.centre) && now.zoom === home.zoom) return;
+    home = null;
+    store.change(now);
   });
   store.follow((now, before) => {
-    if (!differs(now, before, 'centre', 'zoom')) return;
+    if (now === before || !differs(now, before, 'centre', 'zoom')) return;
     view.setCenter([...now.centre]);
     view.setZoom(now.zoom);
   });
   return map;
+
+  function seen(): Position {
+    const [easting, northing] = view.getCenter()!;
+    return { centre: [Math.round(easting!), Math.round(northing!)], zoom: Number(view.getZoom()!.toFixed(2)) };
+  }
 }

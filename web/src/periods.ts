@@ -6,9 +6,9 @@ export const ALL_TIME = '../..';
 export interface Preset { name: string; periods: readonly string[] }
 
 export const PRESETS: readonly Preset[] = [
-  { name: 'Before 2000, the 2000s, since 2010', periods: ['../1999', '2000/2009', '2010/..'] },
-  { name: 'Before 2010, the 2010s, since 2020', periods: ['../2009', '2010/2019', '2020/..'] },
-  { name: 'Five years each since 2005', periods: ['../2004', '2005/2009', '2010/2014', '2015/2019', '2020/..'] },
+  { name: 'Before 2000 · 2000s · since 2010', periods: ['../1999', '2000/2009', '2010/..'] },
+  { name: 'Before 2010 · 2010s · since 2020', periods: ['../2009', '2010/2019', '2020/..'] },
+  { name: 'Every five years from 2005', periods: ['../2004', '2005/2009', '2010/2014', '2015/2019', '2020/..'] },
   { name: 'All years as one', periods: [ALL_TIME] },
 ];
 

@@ -4,6 +4,7 @@ import TopoJSON from 'ol/format/TopoJSON.js';
 import Fill from 'ol/style/Fill.js';
 import Stroke from 'ol/style/Stroke.js';
 import Style from 'ol/style/Style.js';
+import { plane } from '../map.ts';
 import type { GridCode, Point } from '../squares/planes.ts';
 import { followColours } from '../styles/colours.ts';
 
@@ -18,7 +19,7 @@ export interface Land {
 export function makeLand(): Land {
   const source = new VectorSource({
     url: '/gis/land.json',
-    format: new TopoJSON(),
+    format: new TopoJSON({ dataProjection: plane }),
     attributions: ['Coast © OpenStreetMap contributors, ODbL', 'Inner borders: Natural Earth', 'Place names © GeoNames, CC BY 4.0'],
   });
   const layer = new VectorLayer({ source });

@@ -5,7 +5,7 @@ import { counted, speed } from '../words.ts';
 import { scale, ticks } from './scale.ts';
 
 const WIDTH = 380, HEIGHT = 230;
-const LEFT = 40, RIGHT = 8, TOP = 10, BOTTOM = 26;
+const LEFT = 40, RIGHT = 18, TOP = 10, BOTTOM = 26;
 
 export function advanceChart({ points, line }: Spread): SVGSVGElement {
   const yearsHeld = points.map((p) => p.year);

@@ -40,4 +40,4 @@ const solid = (colour: string, land: string) => new Style({ fill: new Fill({ col
 
 const hollow = (colour: string, land: string) => new Style({ fill: new Fill({ color: mixed(land, colour, HOLLOW_TINT) }), stroke: new Stroke({ color: colour, width: 1.4 }) });
 
-const arrivedNow = (colour: string, ink: string) => new Style({ fill: new Fill({ color: colour }), stroke: new Stroke({ color: ink, width: 2 }), zIndex: 1 });
+const arrivedNow = (colour: string, ink: string) => new Style({ fill: new Fill({ color: colour }), stroke: new Stroke({ color: ink, width: 1.4 }), zIndex: 1 });

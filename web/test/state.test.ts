@@ -1,0 +1,30 @@
+import { describe, expect, test } from 'vitest';
+import { fromHash, MODES, PANELS, QUALITIES, SHADINGS, SIZES, START, toHash, type ViewState } from '../src/state.ts';
+
+describe('the address of a view', () => {
+  test('the start needs no address', () => {
+    expect(toHash(START)).toBe('');
+    expect(fromHash('')).toEqual(START);
+    expect(fromHash('#')).toEqual(START);
+  });
+
+  test('every combination of choices comes back from its address', () => {
+    for (const size of SIZES) for (const mode of MODES) for (const shading of SHADINGS) for (const quality of QUALITIES) for (const panel of PANELS) {
+      const state: ViewState = { ...START, taxon: 'T1', size, mode, shading, quality, panel, year: 2012, square: 'TL45', centre: [123_456, 654_321], zoom: 4.25 };
+      expect(fromHash(`#${toHash(state)}`)).toEqual(state);
+    }
+  });
+
+  test('awkward names and periods come back', () => {
+    const state: ViewState = { ...START, taxon: 'Exemplum α & β/γ #1, 100% + more', periods: ['../1999-12-31', '2000-01/2000-06', '2001/..'] };
+    expect(fromHash(toHash(state))).toEqual(state);
+  });
+
+  test('a readable address keeps periods as they are written', () => {
+    expect(toHash({ ...START, periods: ['../2009', '2010/..'] })).toBe('periods=../2009,2010/..');
+  });
+
+  test('what cannot be read takes its start value', () => {
+    expect(fromHash('grid=3km&mode=x&year=soon&at=1,2&quality=&panel=?&periods=,')).toEqual(START);
+  });
+});
