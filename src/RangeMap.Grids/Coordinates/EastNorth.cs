@@ -1,6 +1,6 @@
 namespace RangeMap.Grids;
 
-/// <summary>A position on the plane of a national grid.</summary>
-/// <param name="Easting">Metres east of the grid's false origin.</param>
-/// <param name="Northing">Metres north of the grid's false origin.</param>
+/// <summary>A position on a projected plane: that of a national grid, or of a map (see <see cref="IPlane"/>).</summary>
+/// <param name="Easting">Metres east of the plane's (false) origin.</param>
+/// <param name="Northing">Metres north of the plane's (false) origin.</param>
 public readonly record struct EastNorth(double Easting, double Northing);

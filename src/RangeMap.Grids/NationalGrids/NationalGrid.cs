@@ -3,12 +3,34 @@ namespace RangeMap.Grids;
 /// <summary>Finds the national grid by number, by code or by place.</summary>
 public static class NationalGrid
 {
-    /// <summary>Every grid known.</summary>
-    public static IReadOnlyList<INationalGrid> All => throw new NotSupportedException();
+    private static readonly INationalGrid[] Grids = [new BritishNationalGrid(), new IrishGrid(), new ChannelIslandsEd50Grid(), new ChannelIslandsWgs84Grid()];
+
+    /// <summary>Every grid known, in the order of their numbers.</summary>
+    public static IReadOnlyList<INationalGrid> All => Grids;
 
     /// <summary>The grid of a stored number.</summary>
-    public static INationalGrid Get(GridId id) => throw new NotSupportedException();
+    /// <exception cref="ArgumentOutOfRangeException">No grid has this number.</exception>
+    public static INationalGrid Get(GridId id) =>
+        id is >= GridId.British and <= GridId.ChannelIslandsWgs84 ? Grids[(int)id - 1] : throw new ArgumentOutOfRangeException(nameof(id), id, "No national grid has this number.");
+
+    /// <summary>The grid of a code (GB, IE, CI, CI-WGS84; capitals do not matter), or null when none has it.</summary>
+    public static INationalGrid? Find(string code) => Array.Find(Grids, grid => string.Equals(grid.Code, code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The grid in which a place is recorded: Irish on the island of Ireland, Channel Islands round those, British elsewhere; null outside all.</summary>
-    public static INationalGrid? ForPlace(LatLon place) => throw new NotSupportedException();
+    /// <remarks>
+    /// At sea the grids part midway between the coasts. The Channel Islands get the ED50 grid, so that a place given as
+    /// latitude and longitude meets the older WA and WV references on one map. France, the Faroes and places outside the
+    /// lettered areas get none.
+    /// </remarks>
+    public static INationalGrid? ForPlace(LatLon place)
+    {
+        if (!(place.Latitude is > 48 and < 63 && place.Longitude is > -16 and < 6))
+            return null;
+        var id = GridBoundaries.IsChannelIslands(place) ? GridId.ChannelIslands
+            : GridBoundaries.IsIrishSide(place) && Get(GridId.Irish).Contains(Get(GridId.Irish).FromLatLon(place)) ? GridId.Irish
+            : GridId.British;
+        var grid = Get(id);
+        var known = id != GridId.British || !GridBoundaries.IsForeign(place);
+        return known && grid.Contains(grid.FromLatLon(place)) ? grid : null;
+    }
 }
