@@ -1,0 +1,6 @@
+namespace RangeMap.Maps;
+
+/// <summary>What a map is of, and the state of the data that it was made from. There is no date of making: the same question to the same edition gives the same bytes.</summary>
+/// <param name="Taxon">The taxon's scientific name.</param>
+/// <param name="Edition">The identifier of the edition.</param>
+public sealed record MapCaption(string Taxon, string Edition);

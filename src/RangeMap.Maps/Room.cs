@@ -1,2 +1,0 @@
-namespace RangeMap.Maps;
-internal static class Room;
