@@ -24,12 +24,12 @@ internal static class Ostn15
     /// <summary>OSGB36 easting and northing to ETRS89.</summary>
     /// <remarks>
     /// The shift changes by at most 0.25 m in a kilometre, so each pass leaves at most a quarter of a thousandth of the
-    /// error before it: 33 mm after the first, below 0.01 mm after the second, nothing that a double shows after the third.
+    /// error before it: 33 mm after the first, below 0.01 mm after the second, 2e-6 mm after the third.
     /// </remarks>
     public static EastNorth ToEtrs89(EastNorth osgb36)
     {
         var etrs89 = osgb36;
-        for (var pass = 0; pass < 4; pass++)
+        for (var pass = 0; pass < 3; pass++)
         {
             var shift = ShiftAt(etrs89);
             etrs89 = new(osgb36.Easting - shift.Easting, osgb36.Northing - shift.Northing);

@@ -1,8 +1,8 @@
 namespace RangeMap.Grids;
 
 /// <summary>
-/// The lines that part the national grids at sea, drawn by hand midway between the coasts. On land they are exact, since
-/// no land touches them; at sea they are a convention of RangeMap.
+/// The lines that part the national grids at sea, drawn by hand midway between the coasts. No land
+/// touches them but reefs off Normandy, so on land they are exact; at sea they are a convention of RangeMap.
 /// </summary>
 internal static class GridBoundaries
 {
@@ -48,7 +48,7 @@ internal static class GridBoundaries
         return inside;
     }
 
-    /// <summary>The other coordinate of a line where the first, which grows along it, has the value given; the ends are continued straight on.</summary>
+    /// <summary>The other coordinate of a line where the first, which grows along it, has the value given; beyond the ends, that of the end.</summary>
     private static double Interpolate(LatLon[] line, double at, Func<LatLon, double> first, Func<LatLon, double> other)
     {
         if (at <= first(line[0]))

@@ -36,10 +36,13 @@ public static class GridReference
         return why is null;
     }
 
-    /// <summary>Reads a reference that a program wrote; WA and WV are read on ED50.</summary>
+    /// <summary>The notes as sentences for people, none for <see cref="GridReferenceNotes.None"/>.</summary>
+    public static IReadOnlyList<string> InWords(GridReferenceNotes notes) => GridReferenceFaults.InWords(notes);
+
+    /// <summary>Reads a reference that a program wrote; WA and WV are read on ED50 unless the options say WGS84.</summary>
     /// <exception cref="FormatException">The text is no grid reference.</exception>
-    public static Square Parse(string text) =>
-        TryParse(text, default, out var square, out var why) ? square : throw new FormatException($"'{text}': {why}");
+    public static Square Parse(string text, GridReferenceOptions options = default) =>
+        TryParse(text, options, out var square, out var why) ? square : throw new FormatException($"'{text}': {why}");
 
     /// <summary>The square's reference without spaces: TQ, TQ38, TQ38SE, TQ38A, TQ3080, TQ308801 ...</summary>
     /// <exception cref="ArgumentOutOfRangeException">The square lies outside the lettered area of its grid.</exception>

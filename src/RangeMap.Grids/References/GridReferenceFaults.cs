@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace RangeMap.Grids;
 
-/// <summary>Every reason why a text is no grid reference, as a sentence that says how to mend it.</summary>
+/// <summary>Every reason why a text is no grid reference, as a sentence that says how to mend it; and what is noted of one that is.</summary>
 internal static class GridReferenceFaults
 {
     public const string Empty = "There is no grid reference: the text is empty.";
@@ -43,6 +43,18 @@ internal static class GridReferenceFaults
     public static string SuffixNeedsTwoFigures(int suffix, int figures) => figures == 4 && suffix == 1
         ? "A letter after the four figures of a 1 km square is not read: leave it out, or give six figures for 100 m."
         : Text($"A {(suffix == 1 ? "tetrad letter" : "quadrant")} follows two figures, as in {(suffix == 1 ? "TQ38A" : "TQ38SE")}, not {figures}: leave the letters out or give two figures.");
+
+    public static IReadOnlyList<string> InWords(GridReferenceNotes notes)
+    {
+        var words = new List<string>();
+        if (notes.HasFlag(GridReferenceNotes.ReadToOneMetre))
+            words.Add("More than 10 figures were given: it was read to 1 m.");
+        if (notes.HasFlag(GridReferenceNotes.LeadingILeftOut))
+            words.Add("The I before the letter was left out: it was read on the Irish grid.");
+        if (notes.HasFlag(GridReferenceNotes.ChannelIslandsDatumAssumed))
+            words.Add("It was read on ED50, as nothing says WGS84: the two differ by about 240 m.");
+        return words;
+    }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -3,7 +3,7 @@ namespace RangeMap.Grids;
 /// <summary>Turns a <see cref="ReferenceText"/> into the square that it names.</summary>
 internal static class GridReferenceReader
 {
-    private static ReadOnlySpan<int> PowersOfTen => [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
+    private static readonly int[] PowersOfTen = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
 
     /// <summary>The square, with notes; or the reason why there is none.</summary>
     public static string? Read(in ReferenceText text, GridReferenceOptions options, out Square square, out GridReferenceNotes notes)

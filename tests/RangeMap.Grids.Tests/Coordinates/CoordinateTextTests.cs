@@ -1,0 +1,87 @@
+namespace RangeMap.Grids.Tests;
+
+public sealed class CoordinateTextTests
+{
+    [Theory]
+    [InlineData("54.1, -2.3", 54.1, -2.3)]
+    [InlineData("54.1 -2.3", 54.1, -2.3)]
+    [InlineData("54.1-2.3", 54.1, -2.3)]
+    [InlineData("54.1, \u22122.3", 54.1, -2.3)]
+    [InlineData("54.1;2.3", 54.1, 2.3)]
+    [InlineData("+54.1 +2.3", 54.1, 2.3)]
+    [InlineData("54.1N 2.3W", 54.1, -2.3)]
+    [InlineData("54.1 n, 2.3 w", 54.1, -2.3)]
+    [InlineData("N54.1 W2.3", 54.1, -2.3)]
+    [InlineData("W 2.3, N 54.1", 54.1, -2.3)]
+    [InlineData("2.3E 54.1S", -54.1, 2.3)]
+    [InlineData("54.1° -2.3°", 54.1, -2.3)]
+    [InlineData("54 06 N 2 18 W", 54.1, -2.3)]
+    [InlineData("54°06'00\"N, 2°18'00\"W", 54.1, -2.3)]
+    [InlineData("54 06 00 -2 18 00", 54.1, -2.3)]
+    [InlineData("54 6.5 N 2 18 W", 54.108333333333, -2.3)]
+    public void UsualFormsAreRead(string text, double latitude, double longitude)
+    {
+        Assert.True(CoordinateText.TryParse(text, out var reading, out var why), why);
+        Assert.Equal(latitude, reading.Position.Latitude, 1e-9);
+        Assert.Equal(longitude, reading.Position.Longitude, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("", "empty")]
+    [InlineData("54.1", "latitude and a longitude")]
+    [InlineData("54.1 2.3 4.5", "latitude and a longitude")]
+    [InlineData("54,1 -2,3", "latitude and a longitude")]
+    [InlineData("91 2", "put the latitude first")]
+    [InlineData("-95.0, 200", "is not in [-90, 90]")]
+    [InlineData("54, 181", "is not in [-180, 180]")]
+    [InlineData("54N 2N", "Both numbers")]
+    [InlineData("54N 2", "with one number only")]
+    [InlineData("-54N 2W", "both a sign and a letter")]
+    [InlineData("54 -6, 2 18", "sign stands before minutes")]
+    [InlineData("54.5 6 N 2 18 W", "Only the last")]
+    [InlineData("54 60 N 2 18 W", "below 60")]
+    [InlineData("54.1.2, 3", "is no number")]
+    [InlineData("54.1x, 3", "U+0078 does not belong")]
+    public void FaultsHaveTheirReason(string text, string reason)
+    {
+        Assert.False(CoordinateText.TryParse(text, out _, out var why));
+        Assert.Contains(reason, why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FinenessIsTakenFromTheFinerNumber()
+    {
+        Assert.True(CoordinateText.TryParse("54.1, -2.3456", out var decimals, out _));
+        Assert.Equal(4, decimals.Decimals);
+        Assert.Equal(0.0001, decimals.UnitDegrees, 1e-12);
+        Assert.True(CoordinateText.TryParse("54 06 N 2 18 W", out var minutes, out _));
+        Assert.Null(minutes.Decimals);
+        Assert.Equal(1 / 60.0, minutes.UnitDegrees, 1e-12);
+    }
+
+    [Fact]
+    public void AnyTextGivesAPlaceOrAReasonAndNeverThrows()
+    {
+        const string Alphabet = "0123456789.+-\u2212NSEW°'\", ;x";
+        var random = new Random(20_240_608);
+        for (var k = 0; k < 100_000; k++)
+        {
+            var text = new string([.. Enumerable.Range(0, random.Next(20)).Select(_ => Alphabet[random.Next(Alphabet.Length)])]);
+            Assert.Equal(CoordinateText.TryParse(text, out _, out var why), why is null);
+        }
+    }
+
+    [Theory]
+    // Half the diagonal of the rounding box; 658 m, 66 m, 6.6 m at most over Great Britain: computed with an independent script.
+    [InlineData(2, 50, 662)]
+    [InlineData(2, 54, 646)]
+    [InlineData(3, 54, 64.6)]
+    [InlineData(4, 54, 6.46)]
+    [InlineData(0, 54, 64_600)]
+    public void DecimalsGiveARadius(int decimals, double latitude, double metres) =>
+        Assert.Equal(metres, CoordinatePrecision.RadiusMetres(decimals, latitude), metres * 0.01);
+
+    [Fact]
+    public void ACountOfDecimalsOutOfRangeIsRefused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => CoordinatePrecision.RadiusMetres(-1, 54));
+}
