@@ -1,0 +1,118 @@
+using RangeMap.Grids;
+
+namespace RangeMap.Records.Tests;
+
+public sealed class PlaceTests
+{
+    private const string Header = "species,date,gridref,lat,lon,accuracy,datum";
+
+    // The worked example of Ordnance Survey, "A guide to coordinate systems in Great Britain", annexe C: Caister water tower, TG 51409 13177.
+    private const string Caister = "52.657977,1.716038";
+
+    [Fact]
+    public void CoordinatesGiveTheSmallestSquareThatHoldsTheirCircle()
+    {
+        Assert.Equal("TG5113", Row($",{Caister},50,WGS84").Square.ToString());
+        Assert.Equal("TG51409131", Row($",{Caister},2.9,WGS84").Square.ToString()[..10]);
+        Assert.Equal("TG51", Row($",{Caister},1000,WGS84").Square.ToString());
+    }
+
+    [Fact]
+    public void AStatedUncertaintyAndDatumLeaveNoDoubt()
+    {
+        var record = Row($",{Caister},50,EPSG:4326");
+
+        Assert.Equal(Doubts.None, record.Doubts);
+        Assert.Equal(50, record.UncertaintyMetres);
+        Assert.Equal(new LatLon(52.657977, 1.716038), record.Point);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("0")]
+    public void WithoutAnUncertaintyItIsAssumedFromTheDecimals(string uncertainty)
+    {
+        var record = Row($",52.65,1.71,{uncertainty},WGS84");
+
+        Assert.Equal(Doubts.UncertaintyAssumed, record.Doubts);
+        Assert.InRange(record.UncertaintyMetres!.Value, 500, 1200);
+        Assert.True(record.Square.SideMetres >= 2 * record.UncertaintyMetres);
+    }
+
+    [Fact]
+    public void AMissingOrForeignDatumIsInDoubt()
+    {
+        Assert.Equal(Doubts.DatumAssumed, Row($",{Caister},50,").Doubts);
+        var foreign = Row($",{Caister},50,ED50");
+        Assert.Equal(Doubts.DatumAssumed, foreign.Doubts);
+        Assert.Equal(300, foreign.UncertaintyMetres);
+    }
+
+    [Fact]
+    public void ExchangedCoordinatesAreReadTheOtherWayInDoubt()
+    {
+        var record = Row(",1.716038,52.657977,50,WGS84");
+
+        Assert.Equal("TG5113", record.Square.ToString());
+        Assert.Equal(Doubts.CoordinatesSwapped, record.Doubts);
+    }
+
+    [Fact]
+    public void AGridReferenceAndCoordinatesThatAgreeKeepTheGridReferencesSquare()
+    {
+        var record = Row($"TG5113,{Caister},50,WGS84");
+
+        Assert.Equal(("TG5113", Doubts.None), (record.Square.ToString(), record.Doubts));
+    }
+
+    [Theory]
+    [InlineData("TG5114", 250, true)]
+    [InlineData("TG5114", 900, false)]
+    [InlineData("TG61", 50, true)]
+    public void DisagreementIsMeasuredAgainstTheUncertainty(string reference, int metres, bool disagrees)
+    {
+        var record = Row($"{reference},{Caister},{metres},WGS84");
+
+        Assert.Equal(reference, record.Square.ToString());
+        Assert.Equal(disagrees ? Doubts.PlacesDisagree : Doubts.None, record.Doubts);
+    }
+
+    [Fact]
+    public void ChannelIslandsReferencesAreReadOnTheStatedDatum()
+    {
+        Assert.Equal(GridId.ChannelIslands, Row("WV6548,,,,").Square.Grid);
+        var stated = Reading.OfRow(Header, "Fictus ruber,1998,WV6548,,,,", Reading.Options with { ChannelIslandsWgs84 = true });
+        Assert.Equal(GridId.ChannelIslandsWgs84, Assert.Single(stated.Records).Square.Grid);
+    }
+
+    [Theory]
+    [InlineData(",0,0,,", "lat", "0, 0 lies")]
+    [InlineData(",0.0,0.00,,", "lat", "0, 0 lies")]
+    [InlineData(",52.6,,,", "lon", "without the longitude")]
+    [InlineData(",,1.7,,", "lat", "without the latitude")]
+    [InlineData("TG5113,52.6,,,", "lon", "without the longitude")]
+    [InlineData(",95,1.7,,", "lat", "between -90 and 90")]
+    [InlineData(",52.6,181,,", "lon", "between -180 and 180")]
+    [InlineData(",north,1.7,,", "lat", "decimal degrees")]
+    [InlineData(",NaN,1.7,,", "lat", "decimal degrees")]
+    [InlineData(",\"52,6\",1.7,,", "lat", "with a point")]
+    [InlineData(",40.7,-74.0,,", "lat", "outside every national grid")]
+    [InlineData(",,,,", "gridref", "no place")]
+    [InlineData(",52.6,1.7,-5,", "accuracy", "metres above 0")]
+    [InlineData(",52.6,1.7,about,", "accuracy", "metres above 0")]
+    [InlineData(",52.65,1.71,60000,WGS84", "accuracy", "no square")]
+    public void WhatIsNoPlaceIsRefused(string cells, string field, string reason)
+    {
+        var refusal = Assert.Single(Reading.OfRow(Header, $"Fictus ruber,1998,{cells}").Refusals);
+
+        Assert.Equal(field, refusal.Field);
+        Assert.Contains(reason, refusal.Reason, StringComparison.Ordinal);
+    }
+
+    private static Record Row(string cells)
+    {
+        var reading = Reading.OfRow(Header, $"Fictus ruber,1998,{cells}");
+        Assert.Empty(reading.Refusals.Select(r => r.Reason));
+        return reading.Records[0];
+    }
+}
