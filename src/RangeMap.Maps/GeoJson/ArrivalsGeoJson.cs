@@ -18,7 +18,7 @@ public static class ArrivalsGeoJson
         await using var _ = writer.ConfigureAwait(false);
         writer.StartCollection();
         writer.Json.WriteString("taxon"u8, caption.Taxon);
-        writer.Json.WriteString("grid"u8, SizeText.Of(size));
+        writer.Json.WriteString("grid"u8, size.ToText());
         writer.Json.WriteString("edition"u8, caption.Edition);
         writer.StartFeatures();
         foreach (var (square, year) in arrivals)

@@ -40,7 +40,7 @@ public static class PresenceGeoJson
     private static void WriteQuestion(Utf8JsonWriter json, PresenceMap map, MapCaption caption)
     {
         json.WriteString("taxon"u8, caption.Taxon);
-        json.WriteString("grid"u8, SizeText.Of(map.Size));
+        json.WriteString("grid"u8, map.Size.ToText());
         json.WriteString("quality"u8, QualityText.Of(map.Quality));
         json.WriteStartArray("periods"u8);
         foreach (var period in map.Periods)

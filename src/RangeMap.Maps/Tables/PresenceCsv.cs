@@ -29,7 +29,7 @@ public static class PresenceCsv
     {
         var rows = new ArrayBufferWriter<byte>(FlushBytes + 1024);
         Encoding.UTF8.GetBytes(Header + "\r\n", rows);
-        var (size, quality) = (SizeText.Of(map.Size), QualityText.Of(map.Quality));
+        var (size, quality) = (map.Size.ToText(), QualityText.Of(map.Quality));
         foreach (var square in map.Squares)
         {
             WriteRows(rows, square, map.Periods, size, quality);

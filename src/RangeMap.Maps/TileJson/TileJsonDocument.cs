@@ -75,7 +75,7 @@ public static class TileJsonDocument
         json.WriteStartArray("vector_layers"u8);
         json.WriteStartObject();
         json.WriteString("id"u8, PresenceTiles.LayerName);
-        json.WriteString("description"u8, string.Create(CultureInfo.InvariantCulture, $"Squares of {SizeText.Of(map.Size)} with records"));
+        json.WriteString("description"u8, string.Create(CultureInfo.InvariantCulture, $"Squares of {map.Size.ToText()} with records"));
         json.WriteStartObject("fields"u8);
         foreach (var (name, description) in Fields(map.Periods))
             json.WriteString(name, description);

@@ -83,7 +83,8 @@ internal static class ImportCommand
         answer.Request.DryRun,
     };
 
-    private static void Write(TextWriter to, ImportAnswer answer)
+    /// <summary>Says what became of a file.</summary>
+    public static void Write(TextWriter to, ImportAnswer answer)
     {
         var (figures, culture) = (answer.Figures, CultureInfo.InvariantCulture);
         to.WriteLine(answer.Request.DryRun ? $"{answer.Request.Path} (dry run: nothing was kept)" : answer.Request.Path);
