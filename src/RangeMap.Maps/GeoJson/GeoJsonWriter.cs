@@ -4,8 +4,7 @@ using RangeMap.Grids;
 namespace RangeMap.Maps;
 
 /// <summary>
-/// Writes GeoJSON (RFC 7946) to a stream piece by piece, so that a large map never stands whole in memory. Positions are
-/// longitude, latitude on WGS84, rounded to six decimals (0.1 m); outer rings run anticlockwise.
+/// Writes GeoJSON (RFC 7946) to a stream piece by piece, so that a large map never stands whole in memory.
 /// </summary>
 internal sealed class GeoJsonWriter(Stream output) : IAsyncDisposable
 {
@@ -31,7 +30,8 @@ internal sealed class GeoJsonWriter(Stream output) : IAsyncDisposable
         Json.WriteStartObject();
         Json.WriteString("type"u8, "Feature"u8);
         Json.WriteString("id"u8, name);
-        WriteOutline(square);
+        Json.WritePropertyName("geometry"u8);
+        Json.WriteRawValue(GeoJsonPolygon.Of(square), skipInputValidation: true);
         Json.WriteStartObject("properties"u8);
         Json.WriteString(PropertyNames.Square, name);
         Json.WriteString(PropertyNames.Grid, NationalGrid.Get(square.Grid).Code);
@@ -54,30 +54,4 @@ internal sealed class GeoJsonWriter(Stream output) : IAsyncDisposable
 
     /// <summary>Releases the writer's memory; the stream stays open.</summary>
     public ValueTask DisposeAsync() => Json.DisposeAsync();
-
-    private void WriteOutline(Square square)
-    {
-        Json.WriteStartObject("geometry"u8);
-        Json.WriteString("type"u8, "Polygon"u8);
-        Json.WriteStartArray("coordinates"u8);
-        Json.WriteStartArray();
-        foreach (var point in Outlines.InLatLon.Of(square))
-        {
-            Json.WriteStartArray();
-            Json.WriteNumberValue(Rounded(point.Longitude));
-            Json.WriteNumberValue(Rounded(point.Latitude));
-            Json.WriteEndArray();
-        }
-
-        Json.WriteEndArray();
-        Json.WriteEndArray();
-        Json.WriteEndObject();
-    }
-
-    /// <summary>By way of decimal, which writes neither exponents nor a negative zero.</summary>
-    private static decimal Rounded(double degrees)
-    {
-        var rounded = Math.Round((decimal)degrees, 6);
-        return rounded == 0 ? 0 : rounded;
-    }
 }

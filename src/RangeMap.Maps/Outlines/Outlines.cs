@@ -3,7 +3,7 @@ using RangeMap.Grids;
 namespace RangeMap.Maps;
 
 /// <summary>The outlines of squares on a plane and in latitude and longitude, each projected once per process.</summary>
-public static class Outlines
+internal static class Outlines
 {
     private static readonly Dictionary<string, OutlineStore<EastNorth>> OnPlanes =
         TileMatrixSet.All.ToDictionary(set => set.Id, set => new OutlineStore<EastNorth>(square => SquareOutline.On(square, set.Plane)));
