@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RangeMap.Grids;
 using RangeMap.Presence;
 
 namespace RangeMap.Maps;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text.Json;
+using RangeMap.Grids;
 using RangeMap.Presence;
 
 namespace RangeMap.Maps;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text.Json;
 
 namespace RangeMap.Server;
 

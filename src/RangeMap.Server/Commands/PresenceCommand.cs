@@ -16,17 +16,17 @@ internal static class PresenceCommand
         {
             taxon, CommonOptions.Grid, periods, CommonOptions.Quality, format, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
         };
-        command.SetAction(parsed =>
+        command.SetAction(async (parsed, cancel) =>
         {
             var data = new CurrentData(DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
             var question = PresenceQuestion.Of(
                 data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality));
-            var map = MapPresence.Answer(data, question);
+            var map = AnswerPresence.Answer(data, question);
             using var bytes = new MemoryStream();
             if (parsed.GetRequiredValue(format) == "geojson")
-                PresenceGeoJson.Write(bytes, map, new(question.Taxon.Id, data.Edition.Number));
+                await PresenceGeoJson.WriteAsync(bytes, map, Caption.Of(data, question.Taxon), cancel);
             else
-                PresenceCsv.Write(bytes, map);
+                await PresenceCsv.WriteAsync(bytes, map, cancel);
             Deliver(context, bytes, parsed.GetValue(CommonOptions.Output));
             Explain(context.Error, map);
         });

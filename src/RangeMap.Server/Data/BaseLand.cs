@@ -19,7 +19,7 @@ internal static class BaseLand
         return new(Cells(), (cell, easting, northing) => shape.Contains(NationalGrid.Get(cell.Grid).ToLatLon(new(easting, northing))));
     }
 
-    private static IEnumerable<LandCell> Cells()
+    private static List<LandCell> Cells()
     {
         using var stream = BaseData.Open("land-squares.csv");
         using var rows = Sep.Reader().From(stream);

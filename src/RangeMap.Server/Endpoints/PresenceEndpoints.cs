@@ -20,7 +20,7 @@ internal static class PresenceEndpoints
     {
         var data = current.Now();
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
-        var map = MapPresence.Answer(data, question);
+        var map = AnswerPresence.Answer(data, question);
         return format switch
         {
             null or "geojson" => Results.Stream(to => PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon)), PresenceGeoJson.MediaType),
@@ -33,7 +33,7 @@ internal static class PresenceEndpoints
     {
         var data = current.Now();
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
-        var arrivals = MapPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
+        var arrivals = AnswerPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
         return Results.Stream(to => ArrivalsGeoJson.WriteAsync(to, size, arrivals, Caption.Of(data, found)), PresenceGeoJson.MediaType);
     }
 }

@@ -57,10 +57,10 @@ internal sealed record SupportJson(string Taxon, IReadOnlyList<SupportPeriodJson
             support.Taxon.Id,
             [.. support.Periods.Zip(support.PerPeriod, (period, count) => new SupportPeriodJson(period.Text, count.Records, count.Confirmed, count.Visits, count.FirstYear, count.LastYear))],
             [.. squares.Select(pair => new SupportSquareJson(pair.Key.ToString(), pair.Key.Size.ToText(), pair.Value.Records, pair.Value.FirstYear, pair.Value.LastYear))],
-            Note(support));
+            NoteOf(support));
     }
 
-    private static string? Note(SquareSupport support)
+    private static string? NoteOf(SquareSupport support)
     {
         if (support.Taxon.GeneraliseTo is { } finest)
             return $"This is a sensitive species: places finer than {finest.ToText()} are not shown.";

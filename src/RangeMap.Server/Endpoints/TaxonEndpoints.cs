@@ -1,5 +1,4 @@
 using RangeMap.Grids;
-using RangeMap.Records;
 
 namespace RangeMap.Server;
 
@@ -46,6 +45,15 @@ internal sealed record TaxonJson(
 }
 
 /// <summary>All about a taxon: what <see cref="TaxonJson"/> tells, and more.</summary>
+/// <param name="Id">The taxonID.</param>
+/// <param name="ScientificName">Name without authorship.</param>
+/// <param name="VernacularName">Everyday name.</param>
+/// <param name="Rank">Rank.</param>
+/// <param name="Group">Taxa recorded together with it.</param>
+/// <param name="Records">Records that are not rejected.</param>
+/// <param name="FirstYear">First certain year.</param>
+/// <param name="LastYear">Last certain year.</param>
+/// <param name="Sensitive">True when its places are shown coarser than they are known.</param>
 /// <param name="Aggregate">Identifier of the aggregate that it is a member of.</param>
 /// <param name="Members">Identifiers of its members, for an aggregate.</param>
 /// <param name="Notes">Season, lengths, marks and the like, as the taxon list gave them.</param>

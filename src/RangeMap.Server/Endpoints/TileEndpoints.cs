@@ -33,6 +33,6 @@ internal static class TileEndpoints
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
         var path = $"{request.PathBase}/api/v1/taxa/{Uri.EscapeDataString(question.Taxon.Id)}/tiles/{TileMatrixSet.WebMercatorQuad.Id}/{{z}}/{{y}}/{{x}}";
         var options = new TileJsonOptions($"{request.Scheme}://{request.Host}{path}{request.QueryString}", string.Join("; ", Credits.All), string.Create(CultureInfo.InvariantCulture, $"{data.Edition.Number}.0.0"));
-        return Results.Stream(to => TileJsonDocument.WriteAsync(to, MapPresence.Answer(data, question), Caption.Of(data, question.Taxon), options), "application/json");
+        return Results.Stream(to => TileJsonDocument.WriteAsync(to, AnswerPresence.Answer(data, question), Caption.Of(data, question.Taxon), options), "application/json");
     }
 }

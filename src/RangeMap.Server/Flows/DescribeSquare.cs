@@ -27,7 +27,7 @@ public static class DescribeSquare
     private static SquareSupport Support(DataSnapshot data, Square square, Taxon taxon, IReadOnlyList<Period> periods, Quality quality)
     {
         var question = new PresenceQuestion(taxon, square.Size, quality, string.Join(',', periods.Select(period => period.Text)));
-        var inPeriods = MapPresence.Answer(data, question).Squares.FirstOrDefault(found => found.Square == square)?.PerPeriod;
+        var inPeriods = AnswerPresence.Answer(data, question).Squares.FirstOrDefault(found => found.Square == square)?.PerPeriod;
         var finer = new SortedDictionary<Square, SpeciesInSquare>();
         foreach (var group in CellsWithin(data.Cube(taxon), square).GroupBy(cell => cell.SquareCode))
         {

@@ -14,7 +14,7 @@ public static class DrawTile
             : throw new UserException($"{set.Id} has no tile {zoom}/{row}/{column}.", "tile", "Use a level, row and column of the tile matrix set.", StatusCodes.Status404NotFound);
 
     private static PresenceTiles Tiles(DataSnapshot data, PresenceQuestion question, TileMatrixSet set) =>
-        data.Answers.GetOrMake((question, set.Id, "tiles"), () => new PresenceTiles(MapPresence.Answer(data, question), set));
+        data.Answers.GetOrMake((question, set.Id, "tiles"), () => new PresenceTiles(AnswerPresence.Answer(data, question), set));
 
     private sealed record TileQuestion(PresenceQuestion Question, string Set, int Zoom, int Row, int Column);
 }

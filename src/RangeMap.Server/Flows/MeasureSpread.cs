@@ -18,7 +18,7 @@ public static class MeasureSpread
     public static SpreadAnswer Answer(DataSnapshot data, Taxon taxon, SquareSize size, Square? origin) =>
         data.Answers.GetOrMake((taxon.Number, size, origin, "spread"), () =>
         {
-            var arrivals = MapPresence.Arrivals(data, taxon, size, Quality.Usable);
+            var arrivals = AnswerPresence.Arrivals(data, taxon, size, Quality.Usable);
             var centre = origin is { } square ? Arrival.CommonCentre(square) : (EastNorth?)null;
             var options = new SpreadOptions
             {

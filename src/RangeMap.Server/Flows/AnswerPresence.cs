@@ -5,7 +5,7 @@ using RangeMap.Records;
 namespace RangeMap.Server;
 
 /// <summary>Answers where a taxon was found, per square and period.</summary>
-public static class MapPresence
+public static class AnswerPresence
 {
     /// <summary>The presence map for a question; kept while the edition lasts.</summary>
     public static PresenceMap Answer(DataSnapshot data, PresenceQuestion question) =>
