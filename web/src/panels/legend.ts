@@ -42,7 +42,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     presence.clear();
     arrivals.clear();
     if (taxon === null) return;
-    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, signal));
+    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
     else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
   }
 
