@@ -30,7 +30,7 @@ export const tileGrid = new TileGrid({
 const REACH: [number, number, number, number] = [-450_000, -300_000, 950_000, 1_400_000];
 
 /** What is shown before anyone has moved the map. */
-const ISLANDS: [number, number, number, number] = [-190_000, -20_000, 665_000, 1_225_000];
+const ISLANDS: [number, number, number, number] = [-190_000, -115_000, 665_000, 1_225_000];
 
 type Position = Pick<ViewState, 'centre' | 'zoom'>;
 
