@@ -105,7 +105,8 @@ export const api = {
   taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
   taxon: (id: string, signal?: AbortSignal) => get<Taxon>(`/taxa/${part(id)}`, signal),
   presence: (q: MapQuestion, signal?: AbortSignal) => get<Presence>(`/taxa/${part(q.taxon)}/presence?${mapParameters(q)}`, signal),
-  arrivals: (id: string, size: Size, signal?: AbortSignal) => get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}`, signal),
+  arrivals: (id: string, size: Size, quality: Quality, signal?: AbortSignal) =>
+    get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
   square: (name: string, taxon: string | null, periods: readonly string[], signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),

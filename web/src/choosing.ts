@@ -13,7 +13,6 @@ export function chooseByClick(map: OpenLayersMap, presence: VectorTileLayer, lan
   map.on('singleclick', ({ pixel, coordinate }) => {
     const square = painted(pixel) ?? emptySquare(coordinate as Point);
     store.change(square === null ? { square: null } : { square, panel: 'square' });
-    if (square !== null) document.getElementById('details')?.scrollIntoView({ block: 'nearest' });
   });
   map.on('pointermove', ({ pixel, dragging }) => {
     if (!dragging) map.getTargetElement().style.cursor = painted(pixel) === undefined ? '' : 'pointer';

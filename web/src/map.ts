@@ -30,7 +30,7 @@ export const tileGrid = new TileGrid({
 const REACH: [number, number, number, number] = [-450_000, -300_000, 950_000, 1_400_000];
 
 /** What is shown before anyone has moved the map. */
-const ISLANDS: [number, number, number, number] = [-10_000, -15_000, 665_000, 1_225_000];
+const ISLANDS: [number, number, number, number] = [-190_000, -115_000, 665_000, 1_225_000];
 
 type Position = Pick<ViewState, 'centre' | 'zoom'>;
 
@@ -54,11 +54,8 @@ export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseL
 
   // Until someone moves the map it shows all islands, whatever room it has, and the address stays short.
   let home: Position | null = isStart(store.state) ? positionOf(store.state) : null;
-  map.on('change:size', () => {
-    if (home === null || map.getSize() === undefined) return;
-    view.fit(ISLANDS, { size: map.getSize()!, padding: [8, 8, 8, 8] });
-    home = seen();
-  });
+  map.on('change:size', goHome);
+  goHome();
   map.on('moveend', () => {
     const now = seen();
     if (home !== null && String(now.centre) === String(home.centre) && now.zoom === home.zoom) return;
@@ -71,6 +68,13 @@ export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseL
     view.setZoom(now.zoom);
   });
   return map;
+
+  function goHome(): void {
+    const size = map.getSize();
+    if (home === null || size === undefined) return;
+    view.fit(ISLANDS, { size, padding: [8, 8, 8, 8] });
+    home = seen();
+  }
 
   function seen(): Position {
     const [easting, northing] = view.getCenter()!;

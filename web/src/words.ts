@@ -19,7 +19,7 @@ export function years(first: number | null, last: number | null): string {
   return first === last ? String(first) : `${first}–${last}`;
 }
 
-export const shownName = (taxon: Pick<TaxonLine, 'vernacularName' | 'scientificName'>): string => taxon.vernacularName ?? taxon.scientificName;
+export const shownName = (taxon: Pick<TaxonLine, 'vernacularName' | 'scientificName'>): string => taxon.vernacularName || taxon.scientificName;
 
 /** A scientific name, set as such. */
 export const scientific = (name: string): HTMLElement => el('i', { class: 'scientific', lang: 'la' }, name);

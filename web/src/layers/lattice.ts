@@ -22,7 +22,7 @@ export function makeLattice(): VectorLayer {
     const text = new Text({ font: '11px "Iowan Old Style", Palatino, "DejaVu Serif", serif', fill: new Fill({ color: c.lattice }) });
     const style = new Style({ stroke: new Stroke({ color: c.lattice, width: 0.6 }), text });
     layer.setStyle((feature, resolution) => {
-      text.setText(resolution < 1800 ? feature.get('letters') as string : '');
+      text.setText(resolution < 2400 ? feature.get('letters') as string : '');
       return style;
     });
   });

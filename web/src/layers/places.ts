@@ -13,7 +13,7 @@ import { readPlaces } from '../api.ts';
 import { followColours, type Colours } from '../styles/colours.ts';
 
 /** People that a town must have to be named, by metres a pixel. */
-const SHOWN_FROM: [number, number][] = [[1600, Infinity], [900, 450_000], [500, 200_000], [250, 90_000], [120, 40_000], [60, 15_000], [0, 0]];
+const SHOWN_FROM: [number, number][] = [[2600, Infinity], [900, 450_000], [500, 200_000], [250, 90_000], [120, 40_000], [60, 15_000], [0, 0]];
 
 const leastPopulation = (metresPerPixel: number) => SHOWN_FROM.find(([from]) => metresPerPixel > from)![1];
 

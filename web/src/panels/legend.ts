@@ -42,7 +42,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     presence.clear();
     arrivals.clear();
     if (taxon === null) return;
-    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, signal));
+    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
     else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
   }
 
@@ -97,8 +97,9 @@ const note = (text: string) => el('p', { class: 'note', hidden: text === '' }, t
 function keyList(rows: { name: string; squares: number }[], colours: string[]): HTMLElement {
   return el('ul', { class: 'key' }, ...rows.map(({ name, squares }, i) => {
     const isHollow = i === rows.length - 1 && rows.length > 1;
-    return el('li', {}, el('span', { class: isHollow ? 'swatch hollow' : 'swatch', style: `--swatch:${colours[i]}` }),
-      el('span', {}, name), el('span', { class: 'aside' }, count(squares)));
+    const swatch = el('span', { class: isHollow ? 'swatch hollow' : 'swatch' });
+    swatch.style.setProperty('--swatch', colours[i]!);
+    return el('li', {}, swatch, el('span', {}, name), el('span', { class: 'aside' }, count(squares)));
   }));
 }
 

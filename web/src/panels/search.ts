@@ -38,8 +38,8 @@ export function mountSearch(host: HTMLElement, store: Store): void {
 
   function option(taxon: TaxonLine, index: number): HTMLElement {
     return el('li', { id: `species-${index}`, role: 'option', 'aria-selected': 'false', mousedown: (event) => { event.preventDefault(); choose(taxon); } },
-      el('span', { class: 'name' }, taxon.vernacularName ?? scientific(taxon.scientificName)),
-      taxon.vernacularName === null ? null : scientific(taxon.scientificName),
+      el('span', { class: 'name' }, taxon.vernacularName || scientific(taxon.scientificName)),
+      !taxon.vernacularName ? null : scientific(taxon.scientificName),
       el('span', { class: 'aside' }, counted(taxon.records, 'record')));
   }
 

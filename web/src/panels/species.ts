@@ -24,8 +24,8 @@ export function mountSpecies(host: HTMLElement, store: Store): void {
 
 function drawTaxon(taxon: Taxon): Node[] {
   return [
-    el('h2', {}, taxon.vernacularName ?? scientific(taxon.scientificName)),
-    el('p', { class: 'subtitle' }, taxon.vernacularName === null ? null : scientific(taxon.scientificName),
+    el('h2', {}, taxon.vernacularName || scientific(taxon.scientificName)),
+    el('p', { class: 'subtitle' }, !taxon.vernacularName ? null : scientific(taxon.scientificName),
       el('span', {}, `${counted(taxon.records, 'record')}, ${years(taxon.firstYear, taxon.lastYear)}`)),
     ...remarks(taxon),
   ];
@@ -48,7 +48,7 @@ function invitation(taxa: TaxonLine[], store: Store): Node[] {
   if (taxa.length === 0) return [el('h2', {}, 'No species yet'), el('p', {}, 'Load a list of species, then import records; the maps follow at once.')];
   return [
     el('h2', {}, 'Choose a species'),
-    el('p', { class: 'lead' }, 'Type part of a name above, or begin with one of these. Or click the land to see what lives in a square.'),
+    el('p', { class: 'opening' }, 'Type part of a name above, or begin with one of these. Or click the land to see what lives in a square.'),
     el('ul', { class: 'offered' }, ...taxa.map((taxon) => el('li', {},
       el('button', { type: 'button', class: 'link', click: () => store.change({ taxon: taxon.id }) }, shownName(taxon)),
       el('span', { class: 'aside' }, `${counted(taxon.records, 'record')}, ${years(taxon.firstYear, taxon.lastYear)}`)))),

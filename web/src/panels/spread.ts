@@ -30,7 +30,7 @@ function drawSpread(spread: Spread): Node[] {
   const measured = spread.estimators.filter((e) => e.kmPerYear !== null && !e.refused);
   const refused = spread.estimators.filter((e) => !measured.includes(e));
   return [
-    el('p', { class: 'lead' }, spread.summary ?? `${counted(spread.squares, 'square')}, ${years(spread.firstYear, spread.lastYear)}.`),
+    el('p', { class: 'opening' }, spread.summary ?? `${counted(spread.squares, 'square')}, ${years(spread.firstYear, spread.lastYear)}.`),
     ...(spread.origin === null ? [] : [el('p', { class: 'note' }, `Distances run from ${spread.origin.square} (${spread.origin.how}).`)]),
     ...(spread.points.length === 0 ? [] : [el('h4', {}, 'The advance'), advanceChart(spread)]),
     ...(measured.length === 0 ? [] : [el('h4', {}, 'Speed, km a year'), intervalBars(measured), estimatorList(measured)]),

@@ -16,7 +16,11 @@ export function mountSquare(host: HTMLElement, store: Store): void {
   host.append(form, body);
 
   const empty = [el('p', { class: 'empty' }, 'Click a square on the map, or write its grid reference, to see what lives there and what the dot rests on.')];
-  const asked = question<SquarePage>((answer) => body.replaceChildren(...shown(answer, (page) => drawSquare(page, store), empty)));
+  let isNewSquare = false;
+  const asked = question<SquarePage>((answer) => {
+    body.replaceChildren(...shown(answer, (page) => drawSquare(page, store), empty));
+    if (answer.kind === 'ready' && isNewSquare) bringIntoView(host);
+  });
 
   function go(event: Event): void {
     event.preventDefault();
@@ -29,10 +33,16 @@ export function mountSquare(host: HTMLElement, store: Store): void {
   store.follow((now, before) => {
     if (!differs(now, before, 'square', 'taxon', 'periods')) return;
     const { square, taxon, periods } = now;
+    isNewSquare = now !== before && square !== before.square;
     input.value = square ?? '';
     if (square === null) asked.clear();
     else asked.ask((signal) => api.square(square, taxon, periods, signal));
   });
+}
+
+/** Beside the map the answer to a click is scrolled to; under the map (a narrow screen) that would take the map away. */
+function bringIntoView(host: HTMLElement): void {
+  if (window.matchMedia('(min-width: 821px)').matches) host.closest('.details')?.scrollIntoView({ block: 'nearest' });
 }
 
 function drawSquare(page: SquarePage, store: Store): Node[] {
@@ -63,7 +73,7 @@ function support({ supports }: SquarePage): Node[] {
 function speciesTable({ taxa }: SquarePage, store: Store): Node[] {
   if (taxa.length === 0) return [];
   const row = (t: SquarePage['taxa'][number]) => el('tr', { class: t.id === store.state.taxon ? 'current' : null },
-    el('th', { scope: 'row' }, el('button', { type: 'button', class: 'link', click: () => store.change({ taxon: t.id, year: null }) }, t.vernacularName === null ? scientific(t.scientificName) : shownName(t))),
+    el('th', { scope: 'row' }, el('button', { type: 'button', class: 'link', click: () => store.change({ taxon: t.id, year: null }) }, !t.vernacularName ? scientific(t.scientificName) : shownName(t))),
     el('td', {}, count(t.records)), el('td', {}, years(t.firstYear, t.lastYear)));
   return [el('h4', {}, 'Species found here'), el('table', {}, el('thead', {}, headers('Species', 'Records', 'Years')), el('tbody', {}, ...taxa.map(row)))];
 }

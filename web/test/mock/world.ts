@@ -1,12 +1,14 @@
 // An invented world for tests and for work on the viewer without a server: three made-up species on the squares of the south of Britain and of Ireland.
 import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { SquareProperties, Taxon } from '../../src/api.ts';
 import { readSquare, type GridSquare } from '../../src/squares/names.ts';
 import { onMap } from '../../src/squares/planes.ts';
 
 export interface Occupied { name: string; square: GridSquare; years: number[]; distanceKm: number }
 
-const LAND = new URL('../../../gis-data/squares/land-squares.csv', import.meta.url);
+const LAND = join(dirname(fileURLToPath(import.meta.url)), '../../../gis-data/squares/land-squares.csv');
 
 export const TAXA: Taxon[] = [
   taxon('T1', 'Exemplum viatorium', 'Wandering examplebee', ['worker 16-44; queen 9-42'], 'White tail, ginger thorax (invented)'),
