@@ -1,12 +1,14 @@
 namespace RangeMap.Records;
 
-/// <summary>Dates of three numbers with the year last, such as 3/6/1998, 03-06-1998 or 3.6.1998, with or without a time.</summary>
+/// <summary>Dates of three numbers with the year last, such as 3/6/1998, 03-06-1998 or 3.6.1998, with or without a time; also 06/1998.</summary>
 internal static class NumericDate
 {
     public static DateForm TryRead(ReadOnlySpan<char> text, DateOrder order, out DayRange days, out string? why)
     {
         days = default;
         why = null;
+        if (TrySplitMonth(text, out var month, out var yearOfMonth))
+            return IsoDate.TryMakeMonth(yearOfMonth, month, out days, out why);
         if (!TrySplit(text, out var first, out var second, out var year, out var yearFigures))
             return DateForm.Other;
         if (yearFigures != 4)
@@ -23,6 +25,14 @@ internal static class NumericDate
 
         var monthFirst = order == DateOrder.MonthFirst || (order == DateOrder.NotStated && second > 12);
         return IsoDate.TryMakeDay(year, monthFirst ? first : second, monthFirst ? second : first, out days, out why);
+    }
+
+    /// <summary>True for a month of one or two figures and a year of four, such as 06/1998.</summary>
+    private static bool TrySplitMonth(ReadOnlySpan<char> text, out int month, out int year)
+    {
+        year = month = 0;
+        var at = text.IndexOfAny('/', '-', '.');
+        return at is 1 or 2 && text.Length == at + 5 && Figures.TryRead(text[..at], out month) && Figures.TryRead(text[(at + 1)..], out year);
     }
 
     /// <summary>True for one or two figures, one or two figures and a year of two or four, between /, - or points.</summary>

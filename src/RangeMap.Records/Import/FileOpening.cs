@@ -47,7 +47,9 @@ internal sealed class FileOpening
         var header = new string[rows.Count];
         for (var i = 0; i < header.Length; i++)
             header[i] = CharSource.Readable(rows[i].Trim());
-        return header;
+        if (!header.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase))
+            return header;
+        return [.. header.Select(name => FormulaGuard.Unguard(name).ToString())];
     }
 
     private static ImportProblemException Problem(string what, string mend) => new(new(what, "header", mend));

@@ -10,8 +10,10 @@ namespace RangeMap.Records;
 public sealed class RefusalWriter
 {
     private readonly TextWriter writer;
-    private readonly IReadOnlyList<string> columns;
     private readonly char separator;
+    private readonly int[] kept;
+    private readonly int width;
+    private readonly bool wasGuarded;
 
     /// <summary>Begins the file with its header.</summary>
     /// <param name="writer">Where to write; not closed.</param>
@@ -21,16 +23,11 @@ public sealed class RefusalWriter
     {
         this.writer = writer;
         this.separator = separator;
-        this.columns = [.. columns.Where(c => !RefusalColumns.Contains(c))];
         kept = [.. Enumerable.Range(0, columns.Count).Where(i => !RefusalColumns.Contains(columns[i]))];
         width = columns.Count;
         wasGuarded = columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
-        WriteRow(this.columns.Concat(RefusalColumns.All));
+        WriteRow(columns.Where(c => !RefusalColumns.Contains(c)).Select(c => FormulaGuard.Guard(c)).Concat(RefusalColumns.All));
     }
-
-    private readonly int[] kept;
-    private readonly int width;
-    private readonly bool wasGuarded;
 
     /// <summary>Writes one refusal.</summary>
     public void Write(Refusal refusal)

@@ -14,6 +14,10 @@ namespace RangeMap.Records;
 internal sealed class RowIdentity
 {
     private const char EndOfValue = '\u001F';
+
+    /// <summary>Characters that a 64-bit number takes.</summary>
+    private const int MarkLength = 4;
+
     private readonly SeenHashes seen = new();
     private readonly Dictionary<ulong, int> repeats = [];
     private char[] text = new char[1024];
@@ -23,19 +27,20 @@ internal sealed class RowIdentity
     public void Begin() => length = 0;
 
     /// <summary>Adds what one column says; an empty cell adds nothing, so that a new empty column changes no identity.</summary>
-    /// <param name="column">A mark that stays the same when columns change places.</param>
+    /// <param name="mark">What the column is; see <see cref="IdentityColumn"/>.</param>
     /// <param name="value">The cell.</param>
-    public void Add(ReadOnlySpan<char> column, ReadOnlySpan<char> value)
+    public void Add(ulong mark, ReadOnlySpan<char> value)
     {
         if (value.IsEmpty)
             return;
-        Append(column);
-        Append(value);
-        Append([EndOfValue]);
+        var place = Make(MarkLength + 1 + value.Length);
+        MemoryMarshal.Write(MemoryMarshal.AsBytes(place), mark);
+        value.CopyTo(place[MarkLength..]);
+        place[^1] = EndOfValue;
     }
 
     /// <summary>Adds a number.</summary>
-    public void Add(long number) => Append(MemoryMarshal.Cast<long, char>(new ReadOnlySpan<long>(ref number)));
+    public void Add(long number) => MemoryMarshal.Write(MemoryMarshal.AsBytes(Make(MarkLength)), number);
 
     /// <summary>Hash of all that was added.</summary>
     public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(text.AsSpan(0, length)));
@@ -54,11 +59,11 @@ internal sealed class RowIdentity
         return XxHash128.HashToUInt128(MemoryMarshal.AsBytes(new Span<UInt128>(ref key)), seed: ordinal + 1);
     }
 
-    private void Append(ReadOnlySpan<char> part)
+    private Span<char> Make(int room)
     {
-        if (length + part.Length > text.Length)
-            Array.Resize(ref text, Math.Max(text.Length * 2, length + part.Length));
-        part.CopyTo(text.AsSpan(length));
-        length += part.Length;
+        if (length + room > text.Length)
+            Array.Resize(ref text, Math.Max(text.Length * 2, length + room));
+        length += room;
+        return text.AsSpan(length - room, room);
     }
 }

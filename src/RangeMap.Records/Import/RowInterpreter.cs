@@ -6,6 +6,9 @@ namespace RangeMap.Records;
 /// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
 internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns)
 {
+    private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");
+    private static readonly ulong DefaultsMark = IdentityColumn.MarkOf("defaults");
+
     private readonly RowIdentity identity = new();
     private readonly TextPool pool = new();
 
@@ -134,8 +137,8 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
     /// <summary>The content, from what the row says and how it was understood, so that a new understanding counts as a change.</summary>
     private UInt128 ContentOf(Taxon taxon, Square square, DayRange days, ReviewStatus status, bool present)
     {
-        identity.Add("taxon", taxon.Id);
-        identity.Add("defaults", cells.Defaults);
+        identity.Add(TaxonMark, taxon.Id);
+        identity.Add(DefaultsMark, cells.Defaults);
         identity.Add(square.Code);
         identity.Add(((long)days.First.DayNumber << 32) | (uint)days.Last.DayNumber);
         identity.Add(((long)status << 1) | (present ? 1L : 0));

@@ -55,7 +55,7 @@ internal readonly ref struct PlaceText
             return false;
         if (read.Grid is null)
             fault = new(Term.DecimalLatitude, $"{Latitude}, {Longitude}", "The place lies outside every national grid that is known. Is the sign of the longitude missing?");
-        else if (Circle.SmallestSquare(read.Grid, read.Point, read.UncertaintyMetres) is { } square)
+        else if (SquareFinder.SquareForCircle(read.Grid, read.Point, read.UncertaintyMetres) is { } square)
             place = new(square, read.Point, read.UncertaintyMetres, read.Doubts);
         else
             fault = new(Term.CoordinateUncertaintyInMeters, Uncertainty.ToString(), TooWide(read));
@@ -74,7 +74,7 @@ internal readonly ref struct PlaceText
             return true;
         if (!CoordinatePlace.TryRead(Latitude, Longitude, Uncertainty, Datum, out var read, out fault))
             return false;
-        var apart = Circle.DistanceToSquare(square, read.Point) > read.UncertaintyMetres;
+        var apart = SquareDistance.Metres(square, read.Point) > read.UncertaintyMetres;
         place = new(square, read.Point, read.UncertaintyMetres, read.Doubts | (apart ? Doubts.PlacesDisagree : Doubts.None));
         return true;
     }

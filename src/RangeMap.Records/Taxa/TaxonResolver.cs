@@ -7,14 +7,14 @@ namespace RangeMap.Records;
 internal sealed class TaxonResolver
 {
     private const int MostRemembered = 200_000;
-    private const int MostSuggestedFor = 2_000;
+    private const int MostComparisons = 5_000_000;
 
     private readonly TaxonList list;
     private readonly bool addUnknown;
     private readonly Dictionary<string, Resolution> remembered = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Resolution>.AlternateLookup<ReadOnlySpan<char>> lookup;
     private readonly Dictionary<string, Taxon> added = new(StringComparer.OrdinalIgnoreCase);
-    private int suggestedFor;
+    private int suggestionsLeft;
 
     /// <param name="list">The taxon list.</param>
     /// <param name="addUnknown">True to make new taxa of unknown names.</param>
@@ -22,6 +22,7 @@ internal sealed class TaxonResolver
     {
         this.list = list;
         this.addUnknown = addUnknown;
+        suggestionsLeft = Math.Max(100, MostComparisons / Math.Max(1, list.Names.Count));
         lookup = remembered.GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
@@ -100,7 +101,7 @@ internal sealed class TaxonResolver
             return Add(parts);
         if (list.Taxa.Count == 0)
             return new(null, false, "No taxon list is loaded. Load one, or import with new taxa allowed.");
-        var nearest = suggestedFor++ < MostSuggestedFor ? NearestNames.Of(parts.Name, list.Names) : [];
+        var nearest = suggestionsLeft-- > 0 ? NearestNames.Of(parts.Name, list.Names) : [];
         var advice = nearest.Count == 0 ? "Correct the name or add it to the list." : $"Nearest: {string.Join("; ", nearest)}.";
         return new(null, false, $"The name is not in the taxon list. {advice}");
     }

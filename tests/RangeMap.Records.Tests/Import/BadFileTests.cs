@@ -55,6 +55,23 @@ public sealed class BadFileTests
     }
 
     [Fact]
+    public void AHeaderOfAHundredMegabytesIsAProblem()
+    {
+        using var stream = new GeneratedStream("species,", 'x', 100_000_000, "\na,b\n");
+
+        Assert.Contains("longer than", Reading.ProblemOf(stream).What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ARowOfTooManyFieldsIsRefusedAndReadingGoesOn()
+    {
+        var reading = Reading.Of($"{Header}\n{new string(',', 20_000)}x\nFictus ruber,1998,TQ38\n");
+
+        Assert.Single(reading.Records);
+        Assert.Contains("more than 10000 fields", Assert.Single(reading.Refusals).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ARowWithNulCharactersIsRefused()
     {
         var reading = Reading.Of($"{Header}\nFictus ruber,1998,TQ38\nFictus\0ruber,1998,TQ38\nFictus ruber,1998,TQ38\n");

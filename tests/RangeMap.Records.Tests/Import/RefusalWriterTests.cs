@@ -49,6 +49,15 @@ public sealed class RefusalWriterTests
         Assert.StartsWith("'=cmd(),1998,TQ38,-2.5,2,species,", lines[1], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void HeadersAreGuardedTooAndKeepTheirNames()
+    {
+        var first = Reading.Of("species,date,gridref,=x\nNemo,1998,TQ38,1\n");
+
+        Assert.StartsWith("species,date,gridref,'=x,", Write(first), StringComparison.Ordinal);
+        Assert.Equal(first.Reader.Mapping.Columns, Reading.Of(Write(first)).Reader.Mapping.Columns.Take(4));
+    }
+
     [Theory]
     [InlineData("=1", "'=1")]
     [InlineData("'=1", "''=1")]

@@ -6,15 +6,15 @@ public sealed class PlaceTests
 {
     private const string Header = "species,date,gridref,lat,lon,accuracy,datum";
 
-    // The worked example of Ordnance Survey, "A guide to coordinate systems in Great Britain", annexe C: Caister water tower, TG 51409 13177.
-    private const string Caister = "52.657977,1.716038";
+    // The worked example of Ordnance Survey, "A guide to coordinate systems in Great Britain", for OSTN15: Caister water tower, E 651409.804 N 313177.450.
+    private const string Caister = "52.658007833,1.716073973";
 
     [Fact]
     public void CoordinatesGiveTheSmallestSquareThatHoldsTheirCircle()
     {
         Assert.Equal("TG5113", Row($",{Caister},50,WGS84").Square.ToString());
-        Assert.Equal("TG51409131", Row($",{Caister},2.9,WGS84").Square.ToString()[..10]);
-        Assert.Equal("TG51", Row($",{Caister},1000,WGS84").Square.ToString());
+        Assert.Equal("TG514131", Row($",{Caister},2.9,WGS84").Square.ToString());
+        Assert.Equal("TG51SW", Row($",{Caister},1000,WGS84").Square.ToString());
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public sealed class PlaceTests
 
         Assert.Equal(Doubts.None, record.Doubts);
         Assert.Equal(50, record.UncertaintyMetres);
-        Assert.Equal(new LatLon(52.657977, 1.716038), record.Point);
+        Assert.Equal(new LatLon(52.658007833, 1.716073973), record.Point);
     }
 
     [Theory]
@@ -51,7 +51,7 @@ public sealed class PlaceTests
     [Fact]
     public void ExchangedCoordinatesAreReadTheOtherWayInDoubt()
     {
-        var record = Row(",1.716038,52.657977,50,WGS84");
+        var record = Row(",1.716073973,52.658007833,50,WGS84");
 
         Assert.Equal("TG5113", record.Square.ToString());
         Assert.Equal(Doubts.CoordinatesSwapped, record.Doubts);

@@ -12,12 +12,13 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class CharSource
 {
+    private const int FirstBytes = 1 << 12;
     private const int SampleBytes = 1 << 20;
     private const char BadByte = '\uDC00';
     private static readonly char[] Windows1252 = DecodeWindows1252();
 
     private readonly Stream stream;
-    private readonly byte[] bytes = new byte[SampleBytes];
+    private byte[] bytes = new byte[FirstBytes];
     private int first;
     private int last;
     private bool streamEnded;
@@ -27,7 +28,7 @@ internal sealed class CharSource
     public CharSource(Stream stream, TextEncoding? stated)
     {
         this.stream = stream;
-        Refill();
+        ReadSample();
         var guess = EncodingGuess.Of(bytes.AsSpan(0, last), out first);
         Encoding = stated ?? guess;
         if (Encoding != guess)
@@ -78,6 +79,17 @@ internal sealed class CharSource
         }
 
         return -1;
+    }
+
+    /// <summary>Fills the buffer, which grows to the whole sample only if the file is as long.</summary>
+    private void ReadSample()
+    {
+        Refill();
+        while (!streamEnded && bytes.Length < SampleBytes)
+        {
+            Array.Resize(ref bytes, bytes.Length * 16);
+            Refill();
+        }
     }
 
     private void Refill()

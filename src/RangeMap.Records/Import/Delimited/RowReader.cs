@@ -7,7 +7,7 @@ namespace RangeMap.Records;
 /// <remarks>Offsets of fields count from the start of the row, so that the buffer may be moved while a row is read.</remarks>
 internal sealed class RowReader(CharSource source, RowLimits limits)
 {
-    private char[] buffer = new char[1 << 17];
+    private char[] buffer = new char[1 << 14];
     private int start;
     private int end;
     private int at;
@@ -96,7 +96,8 @@ internal sealed class RowReader(CharSource source, RowLimits limits)
         consumed = 0;
         while (Have(0) && buffer[start] is '\n' or '\r')
         {
-            start += LineEndLength(0);
+            var length = LineEndLength(0);
+            start += length;
             nextLine++;
         }
     }

@@ -13,9 +13,9 @@ internal static class ReviewWords
         (ReviewStatus Status, string[] Words)[] words =
         [
             (ReviewStatus.Confirmed, ["accepted", "confirmed", "verified", "correct", "valid", "approved"]),
-            (ReviewStatus.Doubtful, ["doubtful", "unconfirmed", "uncertain", "questionable", "queried", "query", "dubious"]),
+            (ReviewStatus.Doubtful, ["doubtful", "uncertain", "questionable", "queried", "query", "dubious"]),
             (ReviewStatus.Rejected, ["rejected", "incorrect", "wrong", "invalid", "not accepted"]),
-            (ReviewStatus.Unreviewed, ["unreviewed", "unverified", "not reviewed", "pending", "plausible"]),
+            (ReviewStatus.Unreviewed, ["unreviewed", "unconfirmed", "unverified", "not reviewed", "pending", "plausible"]),
         ];
         return words.SelectMany(w => w.Words.Select(word => (word, w.Status)))
             .ToDictionary(w => w.word, w => w.Status, StringComparer.OrdinalIgnoreCase)
