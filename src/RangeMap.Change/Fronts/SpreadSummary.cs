@@ -13,7 +13,12 @@ internal static class SpreadSummary
 
     private static readonly string[] Compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
-    internal static string Of(FirstRecords records, IReadOnlyList<SpreadEstimate> estimators, IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
+    internal static string Of(
+        SpreadOrigin? origin,
+        IReadOnlyList<SpreadEstimate> estimators,
+        IReadOnlyList<SectorSpeed> sectors,
+        IReadOnlyList<SpreadPhase> phases,
+        SpreadOptions options)
     {
         var front = estimators.Single(e => e.Method == SpreadMethods.FrontQuantile);
         var average = estimators.Single(e => e.Method == SpreadMethods.AllPoints);
@@ -21,8 +26,9 @@ internal static class SpreadSummary
         [
             Headline(front, options),
             front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
+            Change(phases, options),
             Direction(sectors, options),
-            WideOrigin(records.Origin, options),
+            WideOrigin(origin, options),
         ];
         return string.Join(' ', sentences.Where(s => s is not null));
     }
@@ -52,6 +58,15 @@ internal static class SpreadSummary
         return average.KmPerYear < front.KmPerYear
             ? Text($"The average of all first records is much slower ({Round(average.KmPerYear)}): many squares behind the front were found long after the species reached them, or the range filled in late.")
             : Text($"The average of all first records is faster ({Round(average.KmPerYear)}): the rear of the first records moves out faster than their front, as when the spread slows or nears its limit.");
+    }
+
+    private static string? Change(IReadOnlyList<SpreadPhase> phases, SpreadOptions options)
+    {
+        if (phases.Count < 2)
+            return null;
+
+        var change = phases[1].KmPerYear > phases[0].KmPerYear ? "quickened" : phases[1].High <= 0 || phases[1].KmPerYear < 0.1 * phases[0].KmPerYear ? "came to a stand" : "slowed";
+        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved out by {Round(phases[0].KmPerYear)} km a {options.TimeUnit} before and {Round(phases[1].KmPerYear)} after, so no single speed tells it all.");
     }
 
     private static string? Direction(IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
