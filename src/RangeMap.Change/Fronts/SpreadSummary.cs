@@ -8,6 +8,9 @@ internal static class SpreadSummary
     // A difference between the front and the average of first records that deserves a sentence.
     private const double Telling = 0.25;
 
+    // Below this share of its former speed a front is said to stand.
+    private const double StandingShare = 0.1;
+
     // An estimated origin wider than this, in squares, is no single place.
     private const double WideOriginSquares = 10;
 
@@ -24,9 +27,10 @@ internal static class SpreadSummary
         var average = estimators.Single(e => e.Method == SpreadMethods.AllPoints);
         IEnumerable<string?> sentences =
         [
+            // Where the speed changed, that is the finding; a single speed comes after it.
+            Change(phases, options),
             Headline(front, options),
             front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
-            Change(phases, options),
             Direction(sectors, options),
             WideOrigin(origin, options),
         ];
@@ -65,13 +69,15 @@ internal static class SpreadSummary
         if (phases.Count < 2)
             return null;
 
-        var change = phases[1].KmPerYear > phases[0].KmPerYear ? "quickened" : phases[1].High <= 0 || phases[1].KmPerYear < 0.1 * phases[0].KmPerYear ? "came to a stand" : "slowed";
-        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved out by {Round(phases[0].KmPerYear)} km a {options.TimeUnit} before and {Round(phases[1].KmPerYear)} after, so no single speed tells it all.");
+        var (before, after) = (phases[0].KmPerYear, phases[1].KmPerYear);
+        var change = after > before ? "quickened" : after < StandingShare * before ? "came to a stand" : "slowed";
+        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved out by {Round(before)} km a {options.TimeUnit} before and {Round(after)} after, so no single speed tells it all.");
     }
 
     private static string? Direction(IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
     {
-        var measured = sectors.Where(s => s.KmPerYear is not null).ToList();
+        // A sector whose interval reaches down to nought says nothing about direction.
+        var measured = sectors.Where(s => s.Low > 0).ToList();
         if (measured.Count < 2)
             return null;
 
