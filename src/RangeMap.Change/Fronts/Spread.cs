@@ -38,7 +38,9 @@ public static class Spread
             FrontBySectors.Overall(records, sectors, options),
             FrontByMaximum.Measure(records, options),
         ];
-        return new(records.Count, estimators, sectors, SpreadSummary.Of(records, estimators, sectors, options))
+        var phases = SpreadPhases.Measure(records, options);
+        var summary = SpreadSummary.Of(records.Origin, estimators, sectors, phases, options);
+        return new(records.Count, estimators, sectors, phases, summary)
         {
             Origin = records.Origin,
             FirstYear = records.FirstTime,

@@ -48,6 +48,12 @@ public sealed record SpreadOptions
     /// <summary>Angle of land seen from the origin, radians in (0, 2 pi]: pi from a straight coast, pi / 2 from a corner.</summary>
     public double OpenAngle { get; init; } = 2 * Math.PI;
 
+    /// <summary>
+    /// Last year in which the group was recorded at all; null for the last first record. Years up to it without a first
+    /// record count as years in which the front stood still.
+    /// </summary>
+    public double? RecordedUntil { get; init; }
+
     /// <summary>What one unit of time is called in sentences.</summary>
     public string TimeUnit { get; init; } = "year";
 
@@ -67,6 +73,7 @@ public sealed record SpreadOptions
         Require(MinimumSectorSquares >= 2, nameof(MinimumSectorSquares), MinimumSectorSquares);
         Require(SectorCount is >= 1 and <= 72, nameof(SectorCount), SectorCount);
         Require(SquareSideKm > 0 && double.IsFinite(SquareSideKm), nameof(SquareSideKm), SquareSideKm);
+        Require(RecordedUntil is null || double.IsFinite(RecordedUntil.Value), nameof(RecordedUntil), RecordedUntil ?? 0);
         Require(OpenAngle > 0 && OpenAngle <= 2 * Math.PI, nameof(OpenAngle), OpenAngle);
     }
 

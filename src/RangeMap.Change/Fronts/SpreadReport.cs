@@ -4,9 +4,14 @@ namespace RangeMap.Change;
 /// <param name="Squares">Number of squares with a first record.</param>
 /// <param name="Estimators">One entry per method, the speed to quote first.</param>
 /// <param name="Sectors">One entry per bearing sector; empty where only distances are known.</param>
+/// <param name="Phases">Two entries where the speed clearly changed once; empty where one speed will do or years are few.</param>
 /// <param name="Summary">The findings in words.</param>
 public sealed record SpreadReport(
-    int Squares, IReadOnlyList<SpreadEstimate> Estimators, IReadOnlyList<SectorSpeed> Sectors, string Summary)
+    int Squares,
+    IReadOnlyList<SpreadEstimate> Estimators,
+    IReadOnlyList<SectorSpeed> Sectors,
+    IReadOnlyList<SpreadPhase> Phases,
+    string Summary)
 {
     /// <summary>Where distances are measured from; null where only distances are known or there are no rows.</summary>
     public SpreadOrigin? Origin { get; init; }

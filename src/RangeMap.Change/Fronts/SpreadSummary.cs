@@ -8,21 +8,31 @@ internal static class SpreadSummary
     // A difference between the front and the average of first records that deserves a sentence.
     private const double Telling = 0.25;
 
+    // Below this share of its former speed a front is said to stand.
+    private const double StandingShare = 0.1;
+
     // An estimated origin wider than this, in squares, is no single place.
     private const double WideOriginSquares = 10;
 
     private static readonly string[] Compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
-    internal static string Of(FirstRecords records, IReadOnlyList<SpreadEstimate> estimators, IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
+    internal static string Of(
+        SpreadOrigin? origin,
+        IReadOnlyList<SpreadEstimate> estimators,
+        IReadOnlyList<SectorSpeed> sectors,
+        IReadOnlyList<SpreadPhase> phases,
+        SpreadOptions options)
     {
         var front = estimators.Single(e => e.Method == SpreadMethods.FrontQuantile);
         var average = estimators.Single(e => e.Method == SpreadMethods.AllPoints);
         IEnumerable<string?> sentences =
         [
+            // Where the speed changed, that is the finding; a single speed comes after it.
+            Change(phases, options),
             Headline(front, options),
             front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
             Direction(sectors, options),
-            WideOrigin(records.Origin, options),
+            WideOrigin(origin, options),
         ];
         return string.Join(' ', sentences.Where(s => s is not null));
     }
@@ -54,9 +64,20 @@ internal static class SpreadSummary
             : Text($"The average of all first records is faster ({Round(average.KmPerYear)}): the rear of the first records moves out faster than their front, as when the spread slows or nears its limit.");
     }
 
+    private static string? Change(IReadOnlyList<SpreadPhase> phases, SpreadOptions options)
+    {
+        if (phases.Count < 2)
+            return null;
+
+        var (before, after) = (phases[0].KmPerYear, phases[1].KmPerYear);
+        var change = after > before ? "quickened" : after < StandingShare * before ? "came to a stand" : "slowed";
+        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved out by {Round(before)} km a {options.TimeUnit} before and {Round(after)} after, so no single speed tells it all.");
+    }
+
     private static string? Direction(IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
     {
-        var measured = sectors.Where(s => s.KmPerYear is not null).ToList();
+        // A sector whose interval reaches down to nought says nothing about direction.
+        var measured = sectors.Where(s => s.Low > 0).ToList();
         if (measured.Count < 2)
             return null;
 

@@ -11,6 +11,12 @@ public sealed record SimulatedFront
     /// <summary>True speed, km a year.</summary>
     public double SpeedKmPerYear { get; init; } = 5;
 
+    /// <summary>Year in which the speed changes; infinite for one speed throughout.</summary>
+    public double ChangeYear { get; init; } = double.PositiveInfinity;
+
+    /// <summary>True speed from the change on, km a year; 0 for a front that stands still.</summary>
+    public double LaterSpeedKmPerYear { get; init; }
+
     /// <summary>Standard deviation of the year of arrival of a square, years.</summary>
     public double ArrivalDeviation { get; init; } = 1.5;
 
@@ -32,19 +38,25 @@ public sealed record SimulatedFront
     {
         var chance = new Pcg(seed, 7);
         // Land goes on beyond the reach of the front and of its scatter, so that no edge holds it up.
-        var reach = SpeedKmPerYear * (Years + 4 * ArrivalDeviation);
+        var reach = Math.Max(SpeedKmPerYear, LaterSpeedKmPerYear) * (Years + 4 * ArrivalDeviation);
         var side = (int)Math.Ceiling(reach / SideKm);
         var places = PlacesWithin(SpeedKmPerYear * Years, ref chance);
         var found = new List<ArrivalPoint>();
         for (var square = 0; square < side * side; square++)
         {
             double x = (square % side + 0.5) * SideKm, y = (square / side + 0.5) * SideKm;
-            var arrival = Math.Sqrt(x * x + y * y) / SpeedKmPerYear + ArrivalDeviation * chance.NextNormal();
+            var arrival = Reached(Math.Sqrt(x * x + y * y)) + ArrivalDeviation * chance.NextNormal();
             if (FirstFound(arrival, Nearness(places, x, y), ref chance) is { } year)
                 found.Add(new(x, y, year));
         }
 
         return found;
+    }
+
+    private double Reached(double distance)
+    {
+        var year = distance / SpeedKmPerYear;
+        return year <= ChangeYear ? year : ChangeYear + (distance - SpeedKmPerYear * ChangeYear) / LaterSpeedKmPerYear;
     }
 
     private int? FirstFound(double arrival, double nearness, ref Pcg chance)

@@ -13,9 +13,23 @@ public class SummaryTests
     [Fact]
     public void LateFindsBehindTheFrontAreSaid()
     {
-        var report = Spread.Measure(new SimulatedFront { Scheme = DetectionScheme.Thin, SpeedKmPerYear = 10 }.FirstRecords(4), new() { Origin = SimulatedFront.Origin, Quantile = 0.98 });
-        var (front, average) = (report.By(SpreadMethods.FrontQuantile).KmPerYear!.Value, report.By(SpreadMethods.AllPoints).KmPerYear!.Value);
-        Assert.Equal(front - average > 0.25 * front, report.Summary.Contains("much slower", StringComparison.Ordinal));
+        // Five squares a year on a front of 10 km a year, in five directions, and five near the origin found late.
+        var front = Enumerable.Range(0, 100).Select(i => At(10 * (i / 5 + 1), i % 5, 2001 + i / 5));
+        var late = Enumerable.Range(0, 100).Select(i => At(5 + i / 5 * 0.5, i % 5 + 0.5, 2001 + i / 5));
+        var report = Spread.Measure(front.Concat(late), new() { Origin = new(0, 0) });
+        Assert.Equal(10, report.By(SpreadMethods.FrontQuantile).KmPerYear!.Value, 0.5);
+        Assert.True(report.By(SpreadMethods.AllPoints).KmPerYear < 7);
+        Assert.Contains("The average of all first records is much slower", report.Summary, StringComparison.Ordinal);
+        Assert.Contains("found long after", report.Summary, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ASpreadTowardsTheOriginIsNoAdvance()
+    {
+        var points = Enumerable.Range(0, 100).Select(i => new ArrivalPoint(300 - i / 5 * 10 + i % 5, i % 7, 2000 + i / 5));
+        var report = Spread.Measure(points, new() { Origin = new(0, 0) });
+        Assert.True(report.By(SpreadMethods.FrontQuantile).High < 0);
+        Assert.StartsWith("Later first records lie closer to the origin", report.Summary, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,4 +48,7 @@ public class SummaryTests
         var report = Spread.Measure([new(5, 5, 2000), new(15, 5, 2001), new(25, 5, 2002), new(15, 45, 2002), new(95, 95, 2003)]);
         Assert.Equal((15, 15, 4), (report.Origin!.X, report.Origin.Y, report.Origin.Squares));
     }
+
+    private static ArrivalPoint At(double distance, double direction, double year) =>
+        new(distance * Math.Cos(direction / 3), distance * Math.Sin(direction / 3), year);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
@@ -34,6 +35,16 @@ public class Validation(ITestOutputHelper output)
             foreach (var method in reports[0].Estimators.Select(e => e.Method))
                 output.WriteLine(Row(method, [.. reports.Select(r => r.By(method))], speed));
         }
+    }
+
+    [Fact(Explicit = true)]
+    public void PrintTheTimeOfAReport()
+    {
+        var front = new SimulatedFront { SpeedKmPerYear = 12.4, Years = 50 };
+        Measure(front, 1);
+        var watch = Stopwatch.StartNew();
+        var report = Measure(front, 2);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report.Squares} squares, 50 years: {watch.Elapsed.TotalSeconds:0.00} s"));
     }
 
     private static string Row(string method, List<SpreadEstimate> estimates, double speed)
