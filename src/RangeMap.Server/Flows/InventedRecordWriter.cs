@@ -8,7 +8,7 @@ namespace RangeMap.Server;
 internal sealed class InventedRecordWriter
 {
     private const string Header =
-        "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,coordinateUncertaintyInMeters,recordedBy,lifeStage,sex,individualCount,lengthMm,basisOfRecord,plant,identificationVerificationStatus";
+        "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,coordinateUncertaintyInMeters,geodeticDatum,recordedBy,lifeStage,sex,individualCount,lengthMm,basisOfRecord,plant,identificationVerificationStatus";
 
     private readonly TextWriter _writer;
     private readonly string[] _names;
@@ -74,10 +74,7 @@ internal sealed class InventedRecordWriter
         {
             GridReference.TryFormat(Square.At(visit.Grid, (SquareSize)visit.PrecisionMetres, place), cells.Rest, out var length);
             cells.Advance(length);
-            cells.End();
-            cells.End();
-            cells.End();
-            cells.End();
+            cells.Skip(5);
             return;
         }
 
@@ -88,6 +85,8 @@ internal sealed class InventedRecordWriter
         cells.Number(position.Longitude, "0.00000");
         cells.End();
         cells.Number(visit.PrecisionMetres / 2, "0");
+        cells.End();
+        cells.Text("WGS84");
         cells.End();
     }
 
@@ -117,5 +116,12 @@ internal sealed class InventedRecordWriter
         }
 
         public void End() => _row[Length++] = ',';
+
+        /// <summary>Ends the cell at hand and leaves those after it empty.</summary>
+        public void Skip(int cells)
+        {
+            for (var i = 0; i < cells; i++)
+                End();
+        }
     }
 }
