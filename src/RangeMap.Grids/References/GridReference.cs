@@ -39,9 +39,13 @@ public static class GridReference
     /// <summary>The notes as sentences for people, none for <see cref="GridReferenceNotes.None"/>.</summary>
     public static IReadOnlyList<string> InWords(GridReferenceNotes notes) => GridReferenceFaults.InWords(notes);
 
-    /// <summary>Reads a reference that a program wrote; WA and WV are read on ED50 unless the options say WGS84.</summary>
+    /// <summary>Reads a reference that a program wrote; WA and WV are read on ED50.</summary>
     /// <exception cref="FormatException">The text is no grid reference.</exception>
-    public static Square Parse(string text, GridReferenceOptions options = default) =>
+    public static Square Parse(string text) => Parse(text, default);
+
+    /// <summary>Reads a reference that a program wrote; the options say on which datum WA and WV are.</summary>
+    /// <exception cref="FormatException">The text is no grid reference.</exception>
+    public static Square Parse(string text, GridReferenceOptions options) =>
         TryParse(text, options, out var square, out var why) ? square : throw new FormatException($"'{text}': {why}");
 
     /// <summary>The square's reference without spaces: TQ, TQ38, TQ38SE, TQ38A, TQ3080, TQ308801 ...</summary>
