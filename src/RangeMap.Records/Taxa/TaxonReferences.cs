@@ -1,6 +1,6 @@
 namespace RangeMap.Records;
 
-/// <summary>Follows the references between the rows of a taxon list and refuses those that lead nowhere.</summary>
+/// <summary>Follows the references between the rows of a taxon list and refuses those to missing rows.</summary>
 /// <param name="rows">The rows by taxonID; refused ones are taken out.</param>
 /// <param name="known">Taxa that are loaded already.</param>
 internal sealed class TaxonReferences(Dictionary<string, TaxonRow> rows, TaxonList known)
@@ -52,7 +52,7 @@ internal sealed class TaxonReferences(Dictionary<string, TaxonRow> rows, TaxonLi
         }
 
         return row.IsSynonym && EndOfChain(row) is null
-            ? (row, row.Refuse(TaxonColumns.Accepted, row.AcceptedId!, "The synonyms lead in a circle and never to an accepted name."))
+            ? (row, row.Refuse(TaxonColumns.Accepted, row.AcceptedId!, "The synonyms go round in a circle and never reach an accepted name."))
             : null;
     }
 
@@ -65,7 +65,7 @@ internal sealed class TaxonReferences(Dictionary<string, TaxonRow> rows, TaxonLi
             .Concat(confused.Select(id => (TaxonColumns.ConfusedWith, id)));
     }
 
-    /// <summary>The taxonID of the accepted taxon that a synonym leads to; null if it leads in a circle.</summary>
+    /// <summary>The taxonID of the accepted taxon at the end of a chain of synonyms; null if the chain is a circle.</summary>
     private string? EndOfChain(TaxonRow row)
     {
         for (var steps = 0; steps <= rows.Count; steps++)

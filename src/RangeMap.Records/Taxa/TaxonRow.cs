@@ -8,7 +8,7 @@ internal sealed record TaxonRow(long Row, long Line, string Raw, Taxon Taxon, st
     /// <summary>True when the row names a synonym.</summary>
     public bool IsSynonym => AcceptedId is not null;
 
-    /// <summary>The row as a synonym of the accepted taxon that it leads to.</summary>
+    /// <summary>The row as a synonym of its accepted taxon.</summary>
     public Synonym ToSynonym(string acceptedId) =>
         new(Taxon.Id, Taxon.ScientificName, acceptedId) { Authorship = Taxon.Authorship, VernacularName = Taxon.VernacularName };
 

@@ -5,9 +5,12 @@ namespace RangeMap.Records;
 /// quoting is broken costs its first line only: reading goes on at the next line.
 /// </summary>
 /// <remarks>Offsets of fields count from the start of the row, so that the buffer may be moved while a row is read.</remarks>
-internal sealed class RowReader(CharSource source, RowLimits limits)
+/// <param name="source">The characters.</param>
+/// <param name="limits">How much a row may hold.</param>
+/// <param name="firstBuffer">Characters of the buffer until a longer row makes it grow; tests make it tiny.</param>
+internal sealed class RowReader(CharSource source, RowLimits limits, int firstBuffer = 1 << 14)
 {
-    private char[] buffer = new char[1 << 14];
+    private char[] buffer = new char[firstBuffer];
     private int start;
     private int end;
     private int at;
