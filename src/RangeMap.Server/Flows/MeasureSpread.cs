@@ -23,12 +23,17 @@ public static class MeasureSpread
             var options = new SpreadOptions
             {
                 SquareSideKm = (int)size / MetresPerKm,
+                RecordedUntil = LastYearOfGroup(data, taxon),
                 Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
             };
             var points = arrivals.Select(Point).ToList();
             var report = Spread.Measure(points, options);
             return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report, options), OriginSquare(report, size));
         });
+
+    /// <summary>The last year in which anything of the taxon's group was recorded: until then its absence elsewhere means something.</summary>
+    private static int? LastYearOfGroup(DataSnapshot data, Taxon taxon) =>
+        data.Summaries.Where(summary => summary.Taxon.Group == taxon.Group).Max(summary => summary.LastYear);
 
     private static Square? OriginSquare(SpreadReport report, SquareSize size)
     {

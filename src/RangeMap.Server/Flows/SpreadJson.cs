@@ -13,12 +13,13 @@ namespace RangeMap.Server;
 /// <param name="Origin">Where distances are measured from.</param>
 /// <param name="Estimators">One entry a method, the speed to quote first.</param>
 /// <param name="Sectors">One entry a sector of bearings.</param>
+/// <param name="Phases">Two phases where the speed changed; else none.</param>
 /// <param name="Summary">The findings in words.</param>
 /// <param name="Points">Squares with year and distance, for a chart.</param>
 /// <param name="Line">The line of the front.</param>
 internal sealed record SpreadJson(
     string Taxon, string Grid, string Unit, int Squares, double? FirstYear, double? LastYear, OriginJson? Origin, IReadOnlyList<EstimateJson> Estimators,
-    IReadOnlyList<SectorJson> Sectors, string Summary, IReadOnlyList<PointJson>? Points, FrontLine? Line)
+    IReadOnlyList<SectorJson> Sectors, IReadOnlyList<PhaseJson> Phases, string Summary, IReadOnlyList<PointJson>? Points, FrontLine? Line)
 {
     // Six figures after the point are a millimetre a year: more would only show the arithmetic.
     private const int Decimals = 6;
@@ -34,6 +35,7 @@ internal sealed record SpreadJson(
         report.Origin is { } from ? OriginJson.Of(from, origin) : null,
         [.. report.Estimators.Select(EstimateJson.Of)],
         [.. report.Sectors.Select(SectorJson.Of)],
+        [.. report.Phases.Select(PhaseJson.Of)],
         report.Summary, null, null);
 
     internal static double? Round(double? value) => value is { } number ? Math.Round(number, Decimals) : null;
@@ -62,6 +64,13 @@ internal sealed record SectorJson(double Bearing, double? KmPerYear, double? Low
 {
     public static SectorJson Of(SectorSpeed sector) => new(
         sector.Bearing, SpreadJson.Round(sector.KmPerYear), SpreadJson.Round(sector.Low), SpreadJson.Round(sector.High), sector.N, SpreadJson.Round(sector.FarthestKm), sector.Refused);
+}
+
+/// <summary>One phase of a spread whose speed changed.</summary>
+internal sealed record PhaseJson(double From, double To, double KmPerYear, double Low, double High)
+{
+    public static PhaseJson Of(SpreadPhase phase) => new(
+        Math.Round(phase.From, 2), Math.Round(phase.To, 2), Math.Round(phase.KmPerYear, 6), Math.Round(phase.Low, 6), Math.Round(phase.High, 6));
 }
 
 /// <summary>One square of the chart.</summary>
