@@ -7,8 +7,8 @@ internal struct WrittenAngle
 {
     private static readonly double[] Units = [1, 1 / 60.0, 1 / 3600.0];
 
-    private double degrees;
-    private bool negative, signed;
+    private double _degrees;
+    private bool _negative, _signed;
 
     /// <summary>N, S, E, W, or the null character.</summary>
     public char Letter;
@@ -20,7 +20,7 @@ internal struct WrittenAngle
     public int Decimals;
 
     /// <summary>The angle, negative in the south and the west.</summary>
-    public readonly double Degrees => negative || Letter is 'S' or 'W' ? -degrees : degrees;
+    public readonly double Degrees => _negative || Letter is 'S' or 'W' ? -_degrees : _degrees;
 
     /// <summary>The unit of the last figure, degrees.</summary>
     public readonly double UnitDegrees => Units[Parts - 1] * Math.Pow(10, -Decimals);
@@ -40,8 +40,8 @@ internal struct WrittenAngle
         if (Parts > 0 && value >= 60)
             return CoordinateFaults.Sixty;
         if (Parts == 0)
-            (signed, negative) = (sign, minus);
-        degrees += Math.Abs(value) * Units[Parts++];
+            (_signed, _negative) = (sign, minus);
+        _degrees += Math.Abs(value) * Units[Parts++];
         var dot = number.IndexOf('.');
         Decimals = dot < 0 ? 0 : Math.Min(number.Length - dot - 1, 15);
         return null;
@@ -50,6 +50,6 @@ internal struct WrittenAngle
     /// <summary>Null, or the reason why this is no whole angle.</summary>
     public readonly string? Check() =>
         Parts == 0 ? CoordinateFaults.NotTwo
-        : signed && Letter != '\0' ? CoordinateFaults.SignAndLetter
+        : _signed && Letter != '\0' ? CoordinateFaults.SignAndLetter
         : null;
 }

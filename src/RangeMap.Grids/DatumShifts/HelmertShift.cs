@@ -3,8 +3,8 @@ namespace RangeMap.Grids;
 /// <summary>A similarity transformation of seven parameters from one datum to another, position-vector convention (EPSG method 9606).</summary>
 internal sealed class HelmertShift
 {
-    private readonly double tx, ty, tz;
-    private readonly Matrix3 forward, inverse;
+    private readonly double _tx, _ty, _tz;
+    private readonly Matrix3 _forward, _inverse;
 
     /// <summary>Makes the shift from its published parameters.</summary>
     /// <param name="tx">Metres.</param>
@@ -16,21 +16,21 @@ internal sealed class HelmertShift
     /// <param name="scale">Parts per million.</param>
     public HelmertShift(double tx, double ty, double tz, double rx = 0, double ry = 0, double rz = 0, double scale = 0)
     {
-        (this.tx, this.ty, this.tz) = (tx, ty, tz);
+        (_tx, _ty, _tz) = (tx, ty, tz);
         double m = 1 + scale * 1e-6, x = rx * Angle.RadiansPerSecond, y = ry * Angle.RadiansPerSecond, z = rz * Angle.RadiansPerSecond;
-        forward = new(m, -m * z, m * y, m * z, m, -m * x, -m * y, m * x, m);
-        inverse = forward.Inverse();
+        _forward = new(m, -m * z, m * y, m * z, m, -m * x, -m * y, m * x, m);
+        _inverse = _forward.Inverse();
     }
 
     /// <summary>Source datum to target datum.</summary>
     public Geocentric Forward(Geocentric point)
     {
-        var turned = forward.Times(point);
-        return new(turned.X + tx, turned.Y + ty, turned.Z + tz);
+        var turned = _forward.Times(point);
+        return new(turned.X + _tx, turned.Y + _ty, turned.Z + _tz);
     }
 
     /// <summary>Target datum to source datum: the exact solution, so that there and back again closes.</summary>
-    public Geocentric Inverse(Geocentric point) => inverse.Times(new(point.X - tx, point.Y - ty, point.Z - tz));
+    public Geocentric Inverse(Geocentric point) => _inverse.Times(new(point.X - _tx, point.Y - _ty, point.Z - _tz));
 
     /// <summary>A 3 by 3 matrix, row by row.</summary>
     private readonly record struct Matrix3(double A, double B, double C, double D, double E, double F, double G, double H, double I)

@@ -7,8 +7,8 @@ namespace RangeMap.Grids;
 /// </summary>
 internal sealed class KruegerTransverseMercator
 {
-    private readonly double e, e2m, radius, longitudeOfOrigin, falseEasting, falseNorthing, northingAtOrigin;
-    private readonly double[] alpha, beta;
+    private readonly double _e, _e2m, _radius, _longitudeOfOrigin, _falseEasting, _falseNorthing, _northingAtOrigin;
+    private readonly double[] _alpha, _beta;
 
     /// <summary>Prepares the coefficients.</summary>
     /// <param name="ellipsoid">The ellipsoid.</param>
@@ -20,54 +20,54 @@ internal sealed class KruegerTransverseMercator
     public KruegerTransverseMercator(Ellipsoid ellipsoid, double latitudeOfOrigin, double centralMeridian, double scale, double falseEasting, double falseNorthing)
     {
         double n = ellipsoid.ThirdFlattening, n2 = n * n, n3 = n2 * n, n4 = n2 * n2;
-        e = Math.Sqrt(ellipsoid.EccentricitySquared);
-        e2m = 1 - ellipsoid.EccentricitySquared;
-        radius = scale * ellipsoid.SemiMajorAxis / (1 + n) * (1 + n2 / 4 + n4 / 64);
-        longitudeOfOrigin = centralMeridian * Angle.RadiansPerDegree;
-        (this.falseEasting, this.falseNorthing) = (falseEasting, falseNorthing);
-        alpha =
+        _e = Math.Sqrt(ellipsoid.EccentricitySquared);
+        _e2m = 1 - ellipsoid.EccentricitySquared;
+        _radius = scale * ellipsoid.SemiMajorAxis / (1 + n) * (1 + n2 / 4 + n4 / 64);
+        _longitudeOfOrigin = centralMeridian * Angle.RadiansPerDegree;
+        (_falseEasting, _falseNorthing) = (falseEasting, falseNorthing);
+        _alpha =
         [
             n / 2 - 2 * n2 / 3 + 5 * n3 / 16 + 41 * n4 / 180,
             13 * n2 / 48 - 3 * n3 / 5 + 557 * n4 / 1440,
             61 * n3 / 240 - 103 * n4 / 140,
             49561 * n4 / 161280,
         ];
-        beta =
+        _beta =
         [
             n / 2 - 2 * n2 / 3 + 37 * n3 / 96 - n4 / 360,
             n2 / 48 + n3 / 15 - 437 * n4 / 1440,
             17 * n3 / 480 - 37 * n4 / 840,
             4397 * n4 / 161280,
         ];
-        northingAtOrigin = 0;
-        northingAtOrigin = Forward(latitudeOfOrigin * Angle.RadiansPerDegree, longitudeOfOrigin).Northing - falseNorthing;
+        _northingAtOrigin = 0;
+        _northingAtOrigin = Forward(latitudeOfOrigin * Angle.RadiansPerDegree, _longitudeOfOrigin).Northing - falseNorthing;
     }
 
     /// <summary>Geodetic radians to the plane.</summary>
     public EastNorth Forward(double latitude, double longitude)
     {
         var tau = Conformal(Math.Tan(latitude));
-        var (sinLon, cosLon) = Math.SinCos(longitude - longitudeOfOrigin);
+        var (sinLon, cosLon) = Math.SinCos(longitude - _longitudeOfOrigin);
         // xi' = atan2(tau', cos lon), eta' = asinh(sin lon / h): their sines and cosines follow without further calls.
         var h = Math.Sqrt(tau * tau + cosLon * cosLon);
         double sin = tau / h, cos = cosLon / h, sinh = sinLon / h, cosh = Math.Sqrt(1 + sinh * sinh);
-        var (dXi, dEta) = Sum(alpha, sin, cos, sinh, cosh);
+        var (dXi, dEta) = Sum(_alpha, sin, cos, sinh, cosh);
         return new(
-            falseEasting + radius * (Math.Asinh(sinh) + dEta),
-            falseNorthing - northingAtOrigin + radius * (Math.Atan2(tau, cosLon) + dXi));
+            _falseEasting + _radius * (Math.Asinh(sinh) + dEta),
+            _falseNorthing - _northingAtOrigin + _radius * (Math.Atan2(tau, cosLon) + dXi));
     }
 
     /// <summary>The plane to geodetic radians.</summary>
     public (double Latitude, double Longitude) Inverse(EastNorth point)
     {
-        var xi = (point.Northing - falseNorthing + northingAtOrigin) / radius;
-        var eta = (point.Easting - falseEasting) / radius;
+        var xi = (point.Northing - _falseNorthing + _northingAtOrigin) / _radius;
+        var eta = (point.Easting - _falseEasting) / _radius;
         var (sin, cos) = Math.SinCos(xi);
-        var (dXi, dEta) = Sum(beta, sin, cos, Math.Sinh(eta), Math.Cosh(eta));
+        var (dXi, dEta) = Sum(_beta, sin, cos, Math.Sinh(eta), Math.Cosh(eta));
         (sin, cos) = Math.SinCos(xi - dXi);
         var sinh = Math.Sinh(eta - dEta);
         var tau = Geodetic(sin / Math.Sqrt(sinh * sinh + cos * cos));
-        return (Math.Atan(tau), longitudeOfOrigin + Math.Atan2(sinh, cos));
+        return (Math.Atan(tau), _longitudeOfOrigin + Math.Atan2(sinh, cos));
     }
 
     /// <summary>sum a_j sin 2j xi cosh 2j eta, and sum a_j cos 2j xi sinh 2j eta, by the recurrence of multiple angles.</summary>
@@ -90,18 +90,18 @@ internal sealed class KruegerTransverseMercator
     private double Conformal(double tau)
     {
         var root = Math.Sqrt(1 + tau * tau);
-        var sigma = Math.Sinh(e * Math.Atanh(e * tau / root));
+        var sigma = Math.Sinh(_e * Math.Atanh(_e * tau / root));
         return tau * Math.Sqrt(1 + sigma * sigma) - sigma * root;
     }
 
     /// <summary>The inverse of <see cref="Conformal"/> by Newton's method (Karney 2011, equations 19 to 21): three steps reach the last bit.</summary>
     private double Geodetic(double conformal)
     {
-        var tau = conformal / e2m;
+        var tau = conformal / _e2m;
         for (var step = 0; step < 3; step++)
         {
             var reached = Conformal(tau);
-            tau += (conformal - reached) * (1 + e2m * tau * tau) / (e2m * Math.Sqrt((1 + tau * tau) * (1 + reached * reached)));
+            tau += (conformal - reached) * (1 + _e2m * tau * tau) / (_e2m * Math.Sqrt((1 + tau * tau) * (1 + reached * reached)));
         }
 
         return tau;

@@ -29,8 +29,8 @@ internal ref struct ReferenceText
     /// <summary>How many letters stand after the figures.</summary>
     public int Suffix;
 
-    private char previous;
-    private bool dotAfterFigure;
+    private char _previous;
+    private bool _dotAfterFigure;
 
     /// <summary>Reads a text; null when it could be taken apart, else the reason.</summary>
     public string? Read(ReadOnlySpan<char> text)
@@ -43,7 +43,7 @@ internal ref struct ReferenceText
             var fault = ch is >= '0' and <= '9' ? Figure(ch) : ch is >= 'A' and <= 'Z' ? Letter(ch) : Separator(ch, raw);
             if (fault is not null)
                 return fault;
-            previous = ch;
+            _previous = ch;
         }
 
         return null;
@@ -63,9 +63,9 @@ internal ref struct ReferenceText
             return GridReferenceFaults.LetterAmongFigures(SuffixFirst);
         if (FigureCount == MostFigures)
             return GridReferenceFaults.TooManyFigures;
-        if (dotAfterFigure)
+        if (_dotAfterFigure)
             return GridReferenceFaults.DotAmongFigures;
-        if (previous is < '0' or > '9')
+        if (_previous is < '0' or > '9')
             Groups++;
         if (Groups == 1)
             FirstGroup++;
@@ -76,7 +76,7 @@ internal ref struct ReferenceText
 
     private string? Letter(char ch)
     {
-        dotAfterFigure = false;
+        _dotAfterFigure = false;
         if (FigureCount > 0)
         {
             if (Suffix == 0)
@@ -99,8 +99,8 @@ internal ref struct ReferenceText
 
     private string? Separator(char ch, char raw)
     {
-        if (ch == '.' && previous is >= '0' and <= '9')
-            dotAfterFigure = true;
+        if (ch == '.' && _previous is >= '0' and <= '9')
+            _dotAfterFigure = true;
         return char.IsWhiteSpace(ch) || ch is '-' or '.' or ',' or '/' or '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2212'
             ? null
             : GridReferenceFaults.StrangeCharacter(raw);
