@@ -11,4 +11,7 @@ internal static class Angle
 
     /// <summary>Radians in a second of arc.</summary>
     public const double RadiansPerSecond = Math.PI / 648_000;
+
+    /// <summary>Seconds of arc in a millionth of a radian, the unit of some published rotations.</summary>
+    public const double SecondsPerMicroradian = 0.648 / Math.PI;
 }

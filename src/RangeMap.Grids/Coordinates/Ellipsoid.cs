@@ -19,6 +19,9 @@ internal sealed class Ellipsoid
     /// <summary>International 1924, of ED50.</summary>
     public static readonly Ellipsoid International1924 = new(6_378_388.0, 297.0);
 
+    /// <summary>Bessel 1841, of the Dutch Amersfoort datum.</summary>
+    public static readonly Ellipsoid Bessel = new(6_377_397.155, 299.1528128);
+
     private Ellipsoid(double semiMajorAxis, double inverseFlattening)
     {
         var f = 1 / inverseFlattening;

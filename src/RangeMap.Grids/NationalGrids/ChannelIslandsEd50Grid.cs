@@ -7,9 +7,9 @@ namespace RangeMap.Grids;
 /// <remarks>Lettered area: eastings [500 km, 600 km), northings [5400 km, 5600 km).</remarks>
 internal sealed class ChannelIslandsEd50Grid : INationalGrid
 {
-    private static readonly ShiftedTransverseMercator Plane = new(
+    private static readonly ShiftedPlane Plane = new(
         Ellipsoid.International1924,
-        new(Ellipsoid.International1924, 0, -3, 0.9996, 500_000, 0),
+        new KruegerTransverseMercator(Ellipsoid.International1924, 0, -3, 0.9996, 500_000, 0),
         new(-87, -98, -121));
 
     /// <inheritdoc/>

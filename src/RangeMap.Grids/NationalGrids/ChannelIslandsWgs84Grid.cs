@@ -4,7 +4,7 @@ namespace RangeMap.Grids;
 /// <remarks>Lettered area: eastings [500 km, 600 km), northings [5400 km, 5600 km).</remarks>
 internal sealed class ChannelIslandsWgs84Grid : INationalGrid
 {
-    private static readonly KruegerTransverseMercator Projection = new(Ellipsoid.Wgs84, 0, -3, 0.9996, 500_000, 0);
+    private static readonly UnshiftedPlane Plane = new(new KruegerTransverseMercator(Ellipsoid.Wgs84, 0, -3, 0.9996, 500_000, 0));
 
     /// <inheritdoc/>
     public GridId Id => GridId.ChannelIslandsWgs84;
@@ -25,15 +25,10 @@ internal sealed class ChannelIslandsWgs84Grid : INationalGrid
     public bool Contains(EastNorth point) => ChannelIslandsLetters.Contain(point);
 
     /// <inheritdoc/>
-    public EastNorth FromLatLon(LatLon point) =>
-        Projection.Forward(point.Latitude * Angle.RadiansPerDegree, point.Longitude * Angle.RadiansPerDegree);
+    public EastNorth FromLatLon(LatLon point) => Plane.FromLatLon(point);
 
     /// <inheritdoc/>
-    public LatLon ToLatLon(EastNorth point)
-    {
-        var (latitude, longitude) = Projection.Inverse(point);
-        return new(latitude * Angle.DegreesPerRadian, longitude * Angle.DegreesPerRadian);
-    }
+    public LatLon ToLatLon(EastNorth point) => Plane.ToLatLon(point);
 
     /// <inheritdoc/>
     public string? Letters(EastNorth point) => ChannelIslandsLetters.At(point);

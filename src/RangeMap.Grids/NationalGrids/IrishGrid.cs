@@ -6,9 +6,9 @@ internal sealed class IrishGrid : INationalGrid
 {
     private const int Side = 100_000;
     private static readonly string[] SquareLetters = [.. Enumerable.Range(0, 25).Select(k => LetterLattice.At(k % 5, k / 5).ToString())];
-    private static readonly ShiftedTransverseMercator Plane = new(
+    private static readonly ShiftedPlane Plane = new(
         Ellipsoid.AiryModified,
-        new(Ellipsoid.AiryModified, 53.5, -8, 1.000035, 200_000, 250_000),
+        new KruegerTransverseMercator(Ellipsoid.AiryModified, 53.5, -8, 1.000035, 200_000, 250_000),
         new(482.5, -130.6, 564.6, -1.042, -0.214, -0.631, 8.15));
 
     /// <inheritdoc/>

@@ -3,7 +3,11 @@ namespace RangeMap.Grids;
 /// <summary>Finds the national grid by number, by code or by place.</summary>
 public static class NationalGrid
 {
-    private static readonly INationalGrid[] Grids = [new BritishNationalGrid(), new IrishGrid(), new ChannelIslandsEd50Grid(), new ChannelIslandsWgs84Grid()];
+    private static readonly INationalGrid[] Grids =
+    [
+        new BritishNationalGrid(), new IrishGrid(), new ChannelIslandsEd50Grid(), new ChannelIslandsWgs84Grid(), new IrishTransverseMercatorGrid(),
+        new EuropeanGrid(), new UtmGrid(north: true), new UtmGrid(north: false), new DutchGrid(),
+    ];
 
     /// <summary>Every grid known, in the order of their numbers.</summary>
     public static IReadOnlyList<INationalGrid> All => Grids;
@@ -11,9 +15,9 @@ public static class NationalGrid
     /// <summary>The grid of a stored number.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No grid has this number.</exception>
     public static INationalGrid Get(GridId id) =>
-        id is >= GridId.British and <= GridId.ChannelIslandsWgs84 ? Grids[(int)id - 1] : throw new ArgumentOutOfRangeException(nameof(id), id, "No national grid has this number.");
+        id >= GridId.British && (int)id <= Grids.Length ? Grids[(int)id - 1] : throw new ArgumentOutOfRangeException(nameof(id), id, "No national grid has this number.");
 
-    /// <summary>The grid of a code (GB, IE, CI, CI-WGS84; capitals do not matter), or null when none has it.</summary>
+    /// <summary>The grid of a code (<see cref="INationalGrid.Code"/>; capitals do not matter), or null when none has it.</summary>
     public static INationalGrid? Find(string code) => Array.Find(Grids, grid => string.Equals(grid.Code, code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The grid in which a place is recorded: Irish on the island of Ireland, Channel Islands round those, British elsewhere; null outside all.</summary>
@@ -33,4 +37,8 @@ public static class NationalGrid
         var known = id != GridId.British || !GridBoundaries.IsForeign(place);
         return known && grid.Contains(grid.FromLatLon(place)) ? grid : null;
     }
+
+    /// <summary>The grid of <see cref="ForPlace"/>, or UTM where that finds none; null only beyond 80 south and 84 north, or for what is no place.</summary>
+    public static INationalGrid? ForPlaceAnywhere(LatLon place) =>
+        ForPlace(place) ?? (UtmGrid.Covers(place) ? Get(place.Latitude < 0 ? GridId.UtmSouth : GridId.UtmNorth) : null);
 }

@@ -5,9 +5,10 @@ namespace RangeMap.Grids;
 /// Erdellipsoids in der Ebene", 1912; in the form of C. F. F. Karney, "Transverse Mercator with an accuracy of a few
 /// nanometers", J. Geodesy 85, 2011). Good to better than 0.001 mm within 30 degrees of the central meridian.
 /// </summary>
-internal sealed class KruegerTransverseMercator
+internal sealed class KruegerTransverseMercator : IProjection
 {
-    private readonly double _e, _e2m, _radius, _longitudeOfOrigin, _falseEasting, _falseNorthing, _northingAtOrigin;
+    private readonly double _radius, _longitudeOfOrigin, _falseEasting, _falseNorthing, _northingAtOrigin;
+    private readonly ConformalLatitude _conformal;
     private readonly double[] _alpha, _beta;
 
     /// <summary>Prepares the coefficients.</summary>
@@ -20,8 +21,7 @@ internal sealed class KruegerTransverseMercator
     public KruegerTransverseMercator(Ellipsoid ellipsoid, double latitudeOfOrigin, double centralMeridian, double scale, double falseEasting, double falseNorthing)
     {
         double n = ellipsoid.ThirdFlattening, n2 = n * n, n3 = n2 * n, n4 = n2 * n2;
-        _e = Math.Sqrt(ellipsoid.EccentricitySquared);
-        _e2m = 1 - ellipsoid.EccentricitySquared;
+        _conformal = new(ellipsoid);
         _radius = scale * ellipsoid.SemiMajorAxis / (1 + n) * (1 + n2 / 4 + n4 / 64);
         _longitudeOfOrigin = centralMeridian * Angle.RadiansPerDegree;
         (_falseEasting, _falseNorthing) = (falseEasting, falseNorthing);
@@ -43,10 +43,10 @@ internal sealed class KruegerTransverseMercator
         _northingAtOrigin = Forward(latitudeOfOrigin * Angle.RadiansPerDegree, _longitudeOfOrigin).Northing - falseNorthing;
     }
 
-    /// <summary>Geodetic radians to the plane.</summary>
+    /// <inheritdoc/>
     public EastNorth Forward(double latitude, double longitude)
     {
-        var tau = Conformal(Math.Tan(latitude));
+        var tau = _conformal.FromGeodetic(Math.Tan(latitude));
         var (sinLon, cosLon) = Math.SinCos(longitude - _longitudeOfOrigin);
         // xi' = atan2(tau', cos lon), eta' = asinh(sin lon / h): their sines and cosines follow without further calls.
         var h = Math.Sqrt(tau * tau + cosLon * cosLon);
@@ -57,7 +57,7 @@ internal sealed class KruegerTransverseMercator
             _falseNorthing - _northingAtOrigin + _radius * (Math.Atan2(tau, cosLon) + dXi));
     }
 
-    /// <summary>The plane to geodetic radians.</summary>
+    /// <inheritdoc/>
     public (double Latitude, double Longitude) Inverse(EastNorth point)
     {
         var xi = (point.Northing - _falseNorthing + _northingAtOrigin) / _radius;
@@ -66,7 +66,7 @@ internal sealed class KruegerTransverseMercator
         var (dXi, dEta) = Sum(_beta, sin, cos, Math.Sinh(eta), Math.Cosh(eta));
         (sin, cos) = Math.SinCos(xi - dXi);
         var sinh = Math.Sinh(eta - dEta);
-        var tau = Geodetic(sin / Math.Sqrt(sinh * sinh + cos * cos));
+        var tau = _conformal.ToGeodetic(sin / Math.Sqrt(sinh * sinh + cos * cos));
         return (Math.Atan(tau), _longitudeOfOrigin + Math.Atan2(sinh, cos));
     }
 
@@ -84,26 +84,5 @@ internal sealed class KruegerTransverseMercator
         }
 
         return (xi, eta);
-    }
-
-    /// <summary>The tangent of the conformal latitude from that of the geodetic latitude (Karney 2011, equations 7 to 9).</summary>
-    private double Conformal(double tau)
-    {
-        var root = Math.Sqrt(1 + tau * tau);
-        var sigma = Math.Sinh(_e * Math.Atanh(_e * tau / root));
-        return tau * Math.Sqrt(1 + sigma * sigma) - sigma * root;
-    }
-
-    /// <summary>The inverse of <see cref="Conformal"/> by Newton's method (Karney 2011, equations 19 to 21): three steps reach the last bit.</summary>
-    private double Geodetic(double conformal)
-    {
-        var tau = conformal / _e2m;
-        for (var step = 0; step < 3; step++)
-        {
-            var reached = Conformal(tau);
-            tau += (conformal - reached) * (1 + _e2m * tau * tau) / (_e2m * Math.Sqrt((1 + tau * tau) * (1 + reached * reached)));
-        }
-
-        return tau;
     }
 }

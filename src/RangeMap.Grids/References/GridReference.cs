@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace RangeMap.Grids;
 
 /// <summary>Reads and writes grid references in the forms that recorders use.</summary>
@@ -7,12 +5,15 @@ namespace RangeMap.Grids;
 /// Read: the letters of the 100 km square (two for the British grid and the Channel Islands, one for the Irish grid, there
 /// also with an I before it), then no figures or 2, 4, 6, 8, 10 or more; after two figures also a tetrad letter or a
 /// quadrant (NE, SE, SW, NW). Small letters, full-width characters, spaces, hyphens, commas and strokes are taken as they
-/// come. No shape is ambiguous: one letter is always Irish, so N45SE is Irish, NW87NE British, T12W an Irish tetrad.
+/// come. No lettered shape is ambiguous: one letter is always Irish, so N45SE is Irish, NW87NE British, T12W an Irish tetrad.
+/// Also: ITM and RD with figures (ITM 715830 734697, RD 155-463), military grid references (30UXC 99 12), cell codes of the European grid
+/// (10kmE342N321), UTM eastings and northings with their zone, and plain eastings and northings where the grid is stated, in the text
+/// (EPSG:27700 530000 180000) or in the options; where it is not, they are refused with the grids that they could be on.
 /// </remarks>
 public static class GridReference
 {
     /// <summary>The longest reference that <see cref="TryFormat"/> writes.</summary>
-    public const int LongestText = 12;
+    public const int LongestText = 20;
 
     /// <summary>Reads a person's text. On failure <paramref name="why"/> says in a sentence what is wrong and how to mend it; else it is null.</summary>
     /// <param name="text">Such as TQ38, tq 308 801, SP10NE, SO45K, J3374, IJ3374, WV6548.</param>
@@ -32,8 +33,27 @@ public static class GridReference
     {
         var parts = default(ReferenceText);
         (square, notes) = (default, GridReferenceNotes.None);
-        why = parts.Read(text) ?? GridReferenceReader.Read(parts, options, out square, out notes);
+        why = UnletteredReader.Takes(text)
+            ? UnletteredReader.Read(text, options, out square, out notes)
+            : parts.Read(text) ?? GridReferenceReader.Read(parts, options, out square, out notes);
+        if (why is null && options.System is { } stated && stated != square.Grid)
+            why = CheckStated(stated, ref square, ref notes);
         return why is null;
+    }
+
+    /// <summary>Null when the square is on the grid stated, or can be put there because only the datum of its letters was open.</summary>
+    private static string? CheckStated(GridId stated, ref Square square, ref GridReferenceNotes notes)
+    {
+        if ((square.Grid, stated) is (GridId.ChannelIslands, GridId.ChannelIslandsWgs84) or (GridId.ChannelIslandsWgs84, GridId.ChannelIslands))
+        {
+            square = new(stated, square.Size, square.Easting, square.Northing);
+            notes &= ~GridReferenceNotes.ChannelIslandsDatumAssumed;
+            return null;
+        }
+
+        var fault = GridReferenceFaults.NotOfStatedGrid(NationalGrid.Get(square.Grid), NationalGrid.Get(stated));
+        square = default;
+        return fault;
     }
 
     /// <summary>The notes as sentences for people, none for <see cref="GridReferenceNotes.None"/>.</summary>
@@ -59,41 +79,6 @@ public static class GridReference
 
     /// <summary>Writes the square's reference without spaces; false when the place is too short (<see cref="LongestText"/> always suffices).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The square lies outside the lettered area of its grid.</exception>
-    public static bool TryFormat(Square square, Span<char> destination, out int length)
-    {
-        var letters = NationalGrid.Get(square.Grid).Letters(new(square.Easting, square.Northing))
-            ?? throw new ArgumentOutOfRangeException(nameof(square), "The square lies outside the lettered area of its grid.");
-        int east = square.Easting % 100_000, north = square.Northing % 100_000, side = FigureSide(square.Size);
-        var figures = side switch { 100_000 => "", 10_000 => "0", 1_000 => "00", 100 => "000", 10 => "0000", _ => "00000" };
-        return figures.Length == 0
-            ? destination.TryWrite(CultureInfo.InvariantCulture, $"{letters}", out length)
-            : TryWriteFigures(destination, letters, (east / side, north / side), figures, Suffix(square), out length);
-    }
-
-    private static bool TryWriteFigures(Span<char> destination, string letters, (int East, int North) figures, string width, ReadOnlySpan<char> suffix, out int length)
-    {
-        length = letters.Length + 2 * width.Length + suffix.Length;
-        if (destination.Length < length)
-            return false;
-        letters.CopyTo(destination);
-        var place = destination[letters.Length..];
-        figures.East.TryFormat(place, out var written, width, CultureInfo.InvariantCulture);
-        figures.North.TryFormat(place[written..], out _, width, CultureInfo.InvariantCulture);
-        suffix.CopyTo(place[(2 * written)..]);
-        return true;
-    }
-
-    /// <summary>The side that the figures express: that of the 10 km square for tetrads and quadrants.</summary>
-    private static int FigureSide(SquareSize size) => size is SquareSize.Km2 or SquareSize.Km5 ? 10_000 : (int)size;
-
-    private static string Suffix(Square square)
-    {
-        int east = square.Easting % 10_000, north = square.Northing % 10_000;
-        return square.Size switch
-        {
-            SquareSize.Km2 => TetradLetter.At(east, north),
-            SquareSize.Km5 => (east, north) switch { (0, 0) => "SW", (0, _) => "NW", (_, 0) => "SE", _ => "NE" },
-            _ => "",
-        };
-    }
+    public static bool TryFormat(Square square, Span<char> destination, out int length) =>
+        NationalGrid.Get(square.Grid).TryWriteName(square, destination, out length);
 }

@@ -15,4 +15,7 @@ public enum GridReferenceNotes
 
     /// <summary>The letters WA or WV exist on two datums about 240 m apart; which one was read is the square's grid.</summary>
     ChannelIslandsDatumAssumed = 4,
+
+    /// <summary>Easting and northing were given in metres and read to 1 m, however many zeros they end in.</summary>
+    MetresTakenAsWritten = 8,
 }

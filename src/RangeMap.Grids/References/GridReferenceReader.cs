@@ -3,18 +3,48 @@ namespace RangeMap.Grids;
 /// <summary>Turns a <see cref="ReferenceText"/> into the square that it names.</summary>
 internal static class GridReferenceReader
 {
+    private const int FiguresInLetteredSquare = 5;
+
     private static readonly int[] PowersOfTen = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
+    private static readonly NumberedGrid[] NumberedGrids = [.. NationalGrid.All.OfType<NumberedGrid>()];
 
     /// <summary>The square, with notes; or the reason why there is none.</summary>
     public static string? Read(in ReferenceText text, GridReferenceOptions options, out Square square, out GridReferenceNotes notes)
     {
         square = default;
-        var fault = FindLetters(text, options, out var grid, out var easting, out var northing, out notes)
-            ?? CheckFigures(text)
-            ?? CheckSuffix(text);
-        if (fault is not null)
+        return FindLetters(text, options, out var grid, out var easting, out var northing, out notes)
+            ?? (grid >= GridId.IrishTransverseMercator ? ReadNumbered(text, grid, out square, ref notes) : ReadFrom(text, new(grid, SquareSize.Km100, easting, northing), out square, ref notes));
+    }
+
+    /// <summary>The square that figures and suffix name within the lettered square; or the reason why there is none.</summary>
+    public static string? ReadFrom(in ReferenceText text, Square lettered, out Square square, ref GridReferenceNotes notes)
+    {
+        square = default;
+        if ((CheckFigures(text) ?? CheckSuffix(text)) is { } fault)
             return fault;
-        ReadFigures(text, out var size, out var east, out var north, ref notes);
+        ReadFigures(text, FiguresInLetteredSquare, out var size, out var east, out var north, ref notes);
+        AddSuffix(text, ref size, ref east, ref north);
+        square = new(lettered.Grid, size, lettered.Easting + east, lettered.Northing + north);
+        return null;
+    }
+
+    private static string? ReadNumbered(in ReferenceText text, GridId grid, out Square square, ref GridReferenceNotes notes)
+    {
+        square = default;
+        if (text.FigureCount == 0)
+            return GridReferenceFaults.NumberedWithoutFigures;
+        if ((CheckFigures(text) ?? CheckSuffix(text)) is { } fault)
+            return fault;
+        ReadFigures(text, NumberedGrid.Figures, out var size, out var east, out var north, ref notes);
+        AddSuffix(text, ref size, ref east, ref north);
+        if (!NationalGrid.Get(grid).Contains(new(east, north)))
+            return GridReferenceFaults.OutsideGrid(NationalGrid.Get(grid), east, north);
+        square = new(grid, size, east, north);
+        return null;
+    }
+
+    private static void AddSuffix(in ReferenceText text, ref SquareSize size, ref int east, ref int north)
+    {
         if (text.Suffix == 1)
         {
             TetradLetter.TryFind(text.SuffixFirst, out var tetradEast, out var tetradNorth);
@@ -24,9 +54,6 @@ internal static class GridReferenceReader
         {
             (size, east, north) = (SquareSize.Km5, east + (text.SuffixSecond == 'E' ? 5_000 : 0), north + (text.SuffixFirst == 'N' ? 5_000 : 0));
         }
-
-        square = new(grid, size, easting + east, northing + north);
-        return null;
     }
 
     private static string? FindLetters(in ReferenceText text, GridReferenceOptions options, out GridId grid, out int easting, out int northing, out GridReferenceNotes notes)
@@ -47,12 +74,32 @@ internal static class GridReferenceReader
                     ? (GridId.ChannelIslandsWgs84, GridReferenceNotes.None)
                     : (GridId.ChannelIslands, GridReferenceNotes.ChannelIslandsDatumAssumed);
                 return null;
-            case 2:
+            case 2 when BritishNationalGrid.TryFindCorner(text.First, text.Second, out easting, out northing):
                 grid = GridId.British;
-                return BritishNationalGrid.TryFindCorner(text.First, text.Second, out easting, out northing) ? null : GridReferenceFaults.NoBritishSquare(text.First, text.Second);
+                return null;
             default:
-                return GridReferenceFaults.TooManyLetters(text.Letters);
+                (easting, northing) = (0, 0);
+                return TryFindNumbered(text, out grid) ? null
+                    : text.Letters == 2 ? GridReferenceFaults.NoBritishSquare(text.First, text.Second)
+                    : GridReferenceFaults.TooManyLetters(text.Letters);
         }
+    }
+
+    /// <summary>The grid without letters whose code stands before the figures; no such code is a lettered square.</summary>
+    private static bool TryFindNumbered(in ReferenceText text, out GridId grid)
+    {
+        foreach (var numbered in NumberedGrids)
+        {
+            var code = numbered.Code;
+            if (code.Length == text.Letters && code[0] == text.First && code[1] == text.Second && (code.Length == 2 || code[2] == text.Third))
+            {
+                grid = numbered.Id;
+                return true;
+            }
+        }
+
+        grid = default;
+        return false;
     }
 
     private static string? CheckFigures(in ReferenceText text) =>
@@ -61,19 +108,19 @@ internal static class GridReferenceReader
         : text.FigureCount % 2 != 0 ? GridReferenceFaults.OddFigures(text.FigureCount)
         : null;
 
-    /// <summary>The figures as metres within the 100 km square: 0, 2, 4, 6, 8 or 10 of them; more are cut to ten.</summary>
-    private static void ReadFigures(in ReferenceText text, out SquareSize size, out int east, out int north, ref GridReferenceNotes notes)
+    /// <summary>The figures as metres, the first of <paramref name="most"/> standing for 10^(most - 1) m on each axis; more than those for 1 m are cut.</summary>
+    private static void ReadFigures(in ReferenceText text, int most, out SquareSize size, out int east, out int north, ref GridReferenceNotes notes)
     {
         var half = text.FigureCount / 2;
         var (eastFigures, northFigures) = Math.DivRem(text.Figures, (ulong)PowersOfTen[half]);
-        if (half > 5)
+        if (half > most)
         {
             notes |= GridReferenceNotes.ReadToOneMetre;
-            var surplus = (ulong)PowersOfTen[half - 5];
-            (eastFigures, northFigures, half) = (eastFigures / surplus, northFigures / surplus, 5);
+            var surplus = (ulong)PowersOfTen[half - most];
+            (eastFigures, northFigures, half) = (eastFigures / surplus, northFigures / surplus, most);
         }
 
-        var side = PowersOfTen[5 - half];
+        var side = PowersOfTen[most - half];
         (size, east, north) = ((SquareSize)side, (int)eastFigures * side, (int)northFigures * side);
     }
 

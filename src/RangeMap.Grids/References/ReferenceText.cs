@@ -6,10 +6,11 @@ internal ref struct ReferenceText
     /// <summary>Most figures read: nine for each axis, far beyond any instrument.</summary>
     public const int MostFigures = 18;
 
-    private const int LongestText = 64;
+    /// <summary>Most characters read.</summary>
+    public const int LongestText = 64;
 
-    /// <summary>The first two letters before the figures, capitals.</summary>
-    public char First, Second;
+    /// <summary>The first three letters before the figures, capitals.</summary>
+    public char First, Second, Third;
 
     /// <summary>How many letters stand before the figures.</summary>
     public int Letters;
@@ -50,7 +51,7 @@ internal ref struct ReferenceText
     }
 
     /// <summary>Small letters to capitals, full-width characters (U+FF01 to U+FF5E) to plain ones.</summary>
-    private static char Fold(char ch)
+    public static char Fold(char ch)
     {
         if (ch is >= '\uFF01' and <= '\uFF5E')
             ch = (char)(ch - 0xFEE0);
@@ -91,6 +92,8 @@ internal ref struct ReferenceText
                 First = ch;
             else if (Letters == 1)
                 Second = ch;
+            else if (Letters == 2)
+                Third = ch;
             Letters++;
         }
 
