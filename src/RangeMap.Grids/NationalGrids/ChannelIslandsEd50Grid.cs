@@ -10,7 +10,7 @@ internal sealed class ChannelIslandsEd50Grid : INationalGrid
     private static readonly ShiftedPlane Plane = new(
         Ellipsoid.International1924,
         new KruegerTransverseMercator(Ellipsoid.International1924, 0, -3, 0.9996, 500_000, 0),
-        new(-87, -98, -121));
+        PublishedShifts.Ed50);
 
     /// <inheritdoc/>
     public GridId Id => GridId.ChannelIslands;

@@ -2,18 +2,14 @@ namespace RangeMap.Grids;
 
 /// <summary>Dutch RD New (Amersfoort datum, EPSG:28992): oblique stereographic on Bessel, through the seven-parameter shift EPSG:9281.</summary>
 /// <remarks>
-/// Area: x [0, 300 km), y [300 km, 700 km). EPSG prints the rotations of 9281 in microradians in the coordinate-frame convention, hence the signs here. The official way
-/// adds a grid of corrections of up to 0.25 m, which is not used.
+/// Area: x [0, 300 km), y [300 km, 700 km). The official way adds a grid of corrections of up to 0.25 m, which is not used.
 /// </remarks>
 internal sealed class DutchGrid() : NumberedGrid(new(0, 300_000, 300_000, 700_000))
 {
     private static readonly ShiftedPlane Plane = new(
         Ellipsoid.Bessel,
         new ObliqueStereographic(Ellipsoid.Bessel, 52 + 9 / 60.0 + 22.178 / 3600, 5 + 23 / 60.0 + 15.5 / 3600, 0.9999079, 155_000, 463_000),
-        new(
-            565.7381, 50.4018, 465.2904,
-            -1.91514 * Angle.SecondsPerMicroradian, 1.60363 * Angle.SecondsPerMicroradian, -9.09546 * Angle.SecondsPerMicroradian,
-            4.07244));
+        PublishedShifts.Amersfoort);
 
     /// <inheritdoc/>
     public override GridId Id => GridId.Dutch;

@@ -9,7 +9,7 @@ internal sealed class IrishGrid : INationalGrid
     private static readonly ShiftedPlane Plane = new(
         Ellipsoid.AiryModified,
         new KruegerTransverseMercator(Ellipsoid.AiryModified, 53.5, -8, 1.000035, 200_000, 250_000),
-        new(482.5, -130.6, 564.6, -1.042, -0.214, -0.631, 8.15));
+        PublishedShifts.Tm75);
 
     /// <inheritdoc/>
     public GridId Id => GridId.Irish;

@@ -57,13 +57,12 @@ internal sealed class UtmGrid(bool north) : INationalGrid
         return new(zone * (double)ZoneWidth + found.Easting, found.Northing + _falseNorthing);
     }
 
-    /// <inheritdoc/>
+    /// <summary>The place of a point. Longitudes run on past 180 degrees in zones 1 and 60, so that the outlines of squares there stay whole.</summary>
     public LatLon ToLatLon(EastNorth point)
     {
         var zone = (int)Math.Clamp(Math.Floor(point.Easting / ZoneWidth), 1, UtmZone.Count);
         var (latitude, longitude) = Projection.Inverse(new(point.Easting - zone * (double)ZoneWidth, point.Northing - _falseNorthing));
-        var degrees = longitude * Angle.DegreesPerRadian + UtmZone.CentralMeridian(zone);
-        return new(latitude * Angle.DegreesPerRadian, degrees > 180 ? degrees - 360 : degrees < -180 ? degrees + 360 : degrees);
+        return new(latitude * Angle.DegreesPerRadian, longitude * Angle.DegreesPerRadian + UtmZone.CentralMeridian(zone));
     }
 
     /// <inheritdoc/>

@@ -29,15 +29,10 @@ internal static class CellCode
         return destination.TryWrite(CultureInfo.InvariantCulture, $"{square.Size.ToText()}E{square.Easting / unit}N{square.Northing / unit}", out length);
     }
 
-    /// <summary>True when a text (capitals, no spaces) looks like a cell code, right or wrong.</summary>
-    public static bool IsLike(ReadOnlySpan<char> text)
-    {
-        if (text.Contains(MetreForm, StringComparison.Ordinal))
-            return true;
-        var figures = text.IndexOfAnyExceptInRange('0', '9');
-        return figures > 0 && (text[figures..].StartsWith("KME") || text[figures..].StartsWith("KMN") || text[figures..].StartsWith("ME") || text[figures..].StartsWith("MN"))
-            && text[^1] is >= '0' and <= '9';
-    }
+    /// <summary>True when a text (capitals, no spaces) looks like a cell code, right or wrong: the long form's word, or a size, then two axis letters with numbers. 10KME34 is a military reference.</summary>
+    public static bool IsLike(ReadOnlySpan<char> text) =>
+        text.Contains(MetreForm, StringComparison.Ordinal)
+        || TryTakeNumber(ref text, out var size) && TryTakeUnit(ref text, ref size) && TryTakeAxis(ref text, out _, out _) && TryTakeAxis(ref text, out _, out _);
 
     /// <summary>Reads a code (capitals, no spaces); null, or the reason why it is none.</summary>
     public static string? Read(ReadOnlySpan<char> text, out Square square)

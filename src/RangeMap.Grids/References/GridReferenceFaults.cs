@@ -46,6 +46,9 @@ internal static class GridReferenceFaults
         ? "A letter after the four figures of a 1 km square is not read: leave it out, or give six figures for 100 m."
         : Text($"A {(suffix == 1 ? "tetrad letter" : "quadrant")} follows two figures, as in {(suffix == 1 ? "TQ38A" : "TQ38SE")}, not {figures}: leave the letters out or give two figures.");
 
+    public static string SuffixNeedsFourFigures(int figures) =>
+        Text($"A tetrad letter or quadrant follows four figures on a grid without letters, as in ITM7173A, not {figures}: leave the letters out or give four figures.");
+
     public static string OutsideGrid(INationalGrid grid, double easting, double northing) =>
         Text($"E {easting} N {northing} m lies outside the area of the {grid.Name}: check the figures and the grid.");
 

@@ -3,7 +3,7 @@ namespace RangeMap.Grids;
 /// <summary>Turns a <see cref="ReferenceText"/> into the square that it names.</summary>
 internal static class GridReferenceReader
 {
-    private const int FiguresInLetteredSquare = 5;
+    private const int FiguresInLetteredSquare = 5, FiguresOfTenKilometres = 2;
 
     private static readonly int[] PowersOfTen = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
     private static readonly NumberedGrid[] NumberedGrids = [.. NationalGrid.All.OfType<NumberedGrid>()];
@@ -20,7 +20,7 @@ internal static class GridReferenceReader
     public static string? ReadFrom(in ReferenceText text, Square lettered, out Square square, ref GridReferenceNotes notes)
     {
         square = default;
-        if ((CheckFigures(text) ?? CheckSuffix(text)) is { } fault)
+        if ((CheckFigures(text) ?? CheckSuffix(text, FiguresOfTenKilometres)) is { } fault)
             return fault;
         ReadFigures(text, FiguresInLetteredSquare, out var size, out var east, out var north, ref notes);
         AddSuffix(text, ref size, ref east, ref north);
@@ -33,7 +33,7 @@ internal static class GridReferenceReader
         square = default;
         if (text.FigureCount == 0)
             return GridReferenceFaults.NumberedWithoutFigures;
-        if ((CheckFigures(text) ?? CheckSuffix(text)) is { } fault)
+        if ((CheckFigures(text) ?? CheckSuffix(text, FiguresOfTenKilometres + 2)) is { } fault)
             return fault;
         ReadFigures(text, NumberedGrid.Figures, out var size, out var east, out var north, ref notes);
         AddSuffix(text, ref size, ref east, ref north);
@@ -124,11 +124,13 @@ internal static class GridReferenceReader
         (size, east, north) = ((SquareSize)side, (int)eastFigures * side, (int)northFigures * side);
     }
 
-    private static string? CheckSuffix(in ReferenceText text) => text.Suffix switch
+    private static string? CheckSuffix(in ReferenceText text, int figures) => text.Suffix switch
     {
         0 => null,
         > 2 => GridReferenceFaults.SuffixTooLong(text.Suffix),
-        _ when text.FigureCount != 2 => GridReferenceFaults.SuffixNeedsTwoFigures(text.Suffix, text.FigureCount),
+        _ when text.FigureCount != figures => figures == FiguresOfTenKilometres
+            ? GridReferenceFaults.SuffixNeedsTwoFigures(text.Suffix, text.FigureCount)
+            : GridReferenceFaults.SuffixNeedsFourFigures(text.FigureCount),
         1 => TetradLetter.TryFind(text.SuffixFirst, out _, out _) ? null : GridReferenceFaults.OIsNoTetradLetter,
         _ => text is { SuffixFirst: 'N' or 'S', SuffixSecond: 'E' or 'W' } ? null : GridReferenceFaults.NoQuadrant(text.SuffixFirst, text.SuffixSecond),
     };

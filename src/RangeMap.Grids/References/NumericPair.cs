@@ -12,7 +12,7 @@ internal ref struct NumericPair
 
     private ReadOnlySpan<char> _rest;
     private char _firstLetter, _secondLetter;
-    private bool _afterFigure;
+    private bool _afterFigure, _lettersFirst;
 
     /// <summary>Metres; the first and the second number when no letter tells the axes.</summary>
     public double Easting, Northing;
@@ -48,7 +48,9 @@ internal ref struct NumericPair
         (value, figures) = (0, 0);
         if (SkipSeparators())
             return NumericFaults.Negative;
-        TakeLetter(ref letter);
+        _lettersFirst |= _rest is ['E' or 'N', ..];
+        if (_lettersFirst)
+            TakeLetter(ref letter);
         if (SkipSeparators())
             return NumericFaults.Negative;
         var end = _rest.IndexOfAnyExcept(NumberParts);
@@ -62,7 +64,7 @@ internal ref struct NumericPair
             return NumericFaults.NoPair;
         _rest = _rest[number.Length..];
         _afterFigure = true;
-        if (letter == '\0')
+        if (!_lettersFirst)
             TakeUnitAndLetter(ref letter);
         return null;
     }
@@ -90,9 +92,14 @@ internal ref struct NumericPair
         _rest = _rest[1..];
     }
 
-    /// <summary>After a number: m, E, N, mE or mN.</summary>
+    /// <summary>After a number: m, E, N, mE or mN, perhaps after a space.</summary>
     private void TakeUnitAndLetter(ref char letter)
     {
+        var next = _rest.TrimStart();
+        if (next.IsEmpty || next[0] is not ('M' or 'E' or 'N'))
+            return;
+        _rest = next;
+        _afterFigure = false;
         if (!_rest.IsEmpty && _rest[0] == 'M')
             _rest = _rest[1..];
         TakeLetter(ref letter);

@@ -11,6 +11,8 @@ internal static class UnletteredReader
         text = text.TrimStart();
         if (text.IsEmpty)
             return false;
+        if (text.Length > 3 && text[2] == '_') // the country before a long cell code
+            return StartsWith(text[3..], CellWord);
         return ReferenceText.Fold(text[0]) switch
         {
             >= '0' and <= '9' => true,
@@ -19,7 +21,7 @@ internal static class UnletteredReader
             'E' => StartsWith(text, EpsgWord),
             'U' => StartsWith(text, UtmWord),
             'C' => StartsWith(text, CellWord),
-            _ => text.Length > 3 && text[2] == '_' && StartsWith(text[3..], CellWord),
+            _ => false,
         };
     }
 

@@ -8,6 +8,8 @@ public sealed class PlaneTests
     [InlineData(GridId.Irish, "irish", 0.002)]
     [InlineData(GridId.ChannelIslandsWgs84, "utm30", 0.002)]
     [InlineData(GridId.ChannelIslands, "utm30ed50", 0.002)]
+    [InlineData(GridId.IrishTransverseMercator, "itm", 0.002)]
+    [InlineData(GridId.European, "laea", 0.002)]
     public void ComputedPlacesComeOutOnEveryPlaneAndGoBack(GridId id, string column, double tolerance)
     {
         var grid = NationalGrid.Get(id);

@@ -67,11 +67,46 @@ public sealed class WorkedExampleTests
     // St Helier, computed with PROJ 9.1.1.
     [InlineData(GridId.ChannelIslandsWgs84, 49.186, -2.106, 565_145.20, 5_448_517.52, 0.01)]
     [InlineData(GridId.ChannelIslands, 49.186, -2.106, 565_248.1, 5_448_733.5, 0.1)]
+    // Spire of Dublin, published at ITM 715830 734697; ETRS89 computed from it with PROJ 9.1.1.
+    [InlineData(GridId.IrishTransverseMercator, 53.34979391, -6.26024777, 715_830, 734_697, 0.01)]
+    // Belfast City Hall, computed with PROJ 9.1.1.
+    [InlineData(GridId.IrishTransverseMercator, 54.59664838, -5.93009182, 733_753.82, 874_011.12, 0.01)]
+    // True origin of ITM (EPSG:2157).
+    [InlineData(GridId.IrishTransverseMercator, 53.5, -8, 600_000, 750_000, 1e-6)]
+    // IOGP guidance note 7-2, example of method 9820 (the note prints 3962799.45 2999718.85; from memory, computed alike with PROJ 9.1.1).
+    [InlineData(GridId.European, 50, 5, 3_962_799.45, 2_999_718.85, 0.01)]
+    // True origin of ETRS89-LAEA (EPSG:3035).
+    [InlineData(GridId.European, 52, 10, 4_321_000, 3_210_000, 1e-6)]
+    // Places of F. H. Schreutelkamp and G. L. Strang van Hees, "Benaderingsformules voor de transformatie tussen RD- en WGS84-kaartcoordinaten", Geodesia 43, 2001: the tower of
+    // Amersfoort, the Westertoren in Amsterdam, the Martinitoren in Groningen. Their WGS84 is of 2001 and their formulas are good to some decimetres: 0.5 m.
+    [InlineData(GridId.Dutch, 52.15517440, 5.38720621, 155_000, 463_000, 0.5)]
+    [InlineData(GridId.Dutch, 52.37453253, 4.88352559, 120_700.723, 487_525.501, 0.5)]
+    [InlineData(GridId.Dutch, 53.21938317, 6.56820053, 233_883.131, 582_065.167, 0.5)]
+    // A place of the notice on the EPSG dataset 12.054: ETRS89 53.148288321 7.180899528 is RD 275000 575000, with the official grid of corrections, here without: 0.25 m.
+    [InlineData(GridId.Dutch, 53.148288321, 7.180899528, 275_000, 575_000, 0.25)]
+    // St Helier in zone 30, computed with PROJ 9.1.1; the zone stands before the easting.
+    [InlineData(GridId.UtmNorth, 49.186, -2.106, 30_565_145.20, 5_448_517.52, 0.01)]
     public void PlacesComeOutOnTheirGrids(GridId id, double latitude, double longitude, double easting, double northing, double tolerance)
     {
         var found = NationalGrid.Get(id).FromLatLon(new(latitude, longitude));
         Assert.Equal(easting, found.Easting, tolerance);
         Assert.Equal(northing, found.Northing, tolerance);
+    }
+
+    [Fact]
+    public void TheGuidanceNotesStereographicExampleComesOutBothWays()
+    {
+        // IOGP guidance note 7-2, example of method 9809, Amersfoort / RD New: 53 N, 6 E on Bessel is 196105.283 557057.739.
+        var rd = new ObliqueStereographic(Ellipsoid.Bessel, 52 + 9 / 60.0 + 22.178 / 3600, 5 + 23 / 60.0 + 15.5 / 3600, 0.9999079, 155_000, 463_000);
+        var found = rd.Forward(53 * Degree, 6 * Degree);
+        Assert.Equal(196_105.283, found.Easting, 0.001);
+        Assert.Equal(557_057.739, found.Northing, 0.001);
+        var (latitude, longitude) = rd.Inverse(found);
+        Assert.Equal(53, latitude / Degree, 1e-11);
+        Assert.Equal(6, longitude / Degree, 1e-11);
+        var origin = rd.Forward((52 + 9 / 60.0 + 22.178 / 3600) * Degree, (5 + 23 / 60.0 + 15.5 / 3600) * Degree);
+        Assert.Equal(155_000, origin.Easting, 1e-6);
+        Assert.Equal(463_000, origin.Northing, 1e-6);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class RoundTripTests
         var grid = NationalGrid.Get(t.grid);
         var back = grid.FromLatLon(grid.ToLatLon(t.point));
         // Redfearn's series are cut off, so the British grid's corners in the far west (9 degrees off) close to 8 mm only.
-        var tolerance = t.grid == GridId.British && t.point.Easting < 90_000 ? 0.012 : t.grid == GridId.British ? 0.002 : 0.000001;
+        var tolerance = t.grid == GridId.British && t.point.Easting < 90_000 ? 0.012 : t.grid == GridId.British ? 0.002 : 0.00001;
         Assert.Equal(t.point.Easting, back.Easting, tolerance);
         Assert.Equal(t.point.Northing, back.Northing, tolerance);
     }, iter: 20_000);

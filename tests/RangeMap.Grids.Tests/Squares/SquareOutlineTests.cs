@@ -12,12 +12,13 @@ public sealed class SquareOutlineTests
         Check(SquareOutline.OnOwnPlane(square), square.Centre);
         Check(Array.ConvertAll(SquareOutline.InLatLon(square), p => new EastNorth(p.Longitude, p.Latitude)), new(middle.Longitude, middle.Latitude));
         Check(SquareOutline.On(square, WebMercatorPlane.Instance), WebMercatorPlane.Instance.FromLatLon(middle));
-        Check(SquareOutline.On(square, NationalGrid.Get(GridId.British)), NationalGrid.Get(GridId.British).FromLatLon(middle));
+        if (square.Grid is not (GridId.European or GridId.UtmNorth or GridId.UtmSouth)) // those reach too far for the British plane
+            Check(SquareOutline.On(square, NationalGrid.Get(GridId.British)), NationalGrid.Get(GridId.British).FromLatLon(middle));
     }, iter: 1_000);
 
     [Fact]
     public void NoPointOfATrueEdgeLiesMoreThanAMetreFromTheDrawnLine() =>
-        (from grid in SomeGrids.OneOf(GridId.British, GridId.Irish, GridId.ChannelIslands)
+        (from grid in SomeGrids.Grid
          from size in SomeGrids.OneOf(SquareSize.Km1, SquareSize.Km2, SquareSize.Km5, SquareSize.Km10, SquareSize.Km100)
          from point in SomeGrids.PointOf(grid)
          select Square.At(grid, size, point))
