@@ -22,5 +22,5 @@ public sealed class UserException : Exception
 
     /// <summary>A taxon that is not in the list.</summary>
     public static UserException UnknownTaxon(string name) =>
-        new($"No taxon of this data folder is called '{name}'.", "taxon", "Use an identifier or a whole scientific name; /api/v1/taxa?q= finds them.", StatusCodes.Status404NotFound);
+        new($"No taxon of this data folder is called '{name}'.", "taxon", "Use an identifier or a whole scientific name of the taxon list.", StatusCodes.Status404NotFound);
 }
