@@ -43,11 +43,13 @@ public static class CommandLine
         ServeCommand.Make(context),
         TaxaCommand.Make(context),
         ImportCommand.Make(context),
+        UndoCommand.Make(context),
         RefusalsCommand.Make(context),
         PresenceCommand.Make(context),
         SpreadCommand.Make(context),
         GridCommand.Make(context),
         SimulateCommand.Make(context),
+        VerifyCommand.Make(context),
     };
 
     private static int Complain(CommandContext context, IEnumerable<string> arguments, string what, string where, string mend)

@@ -101,7 +101,7 @@ public static class ImportFile
         raw.Clear();
         for (var count = 0; count < RowsPerChunk && reader.Read(); count++)
         {
-            raw.Append(reader.RawText).Append(SourceBlock.RowEnd);
+            SourceBlock.Append(raw, reader.RawText);
             if (reader.Record is { } record)
                 records.Add(record);
             else

@@ -25,14 +25,22 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     {
         ref var cells = ref CollectionsMarshal.GetValueRefOrAddDefault(_cells, taxon, out _);
         (cells ??= []).Add(cell);
-        _gathered++;
+        WriteWhenMany();
     }
 
     public void Add(in VisitEntry visit)
     {
         _visits.Add(visit);
-        if (++_gathered >= MostGathered)
-            Write();
+        WriteWhenMany();
+    }
+
+    /// <summary>Adds what a stored record says.</summary>
+    public void Add(RecordRow row)
+    {
+        if (row.TryCell(out var cell))
+            Add((int)row.Taxon, cell);
+        if (row.TryVisit(out var visit))
+            Add(visit);
     }
 
     /// <summary>Takes back what a stored record had added.</summary>
@@ -52,5 +60,11 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
         _cells.Clear();
         _visits.Clear();
         _gathered = 0;
+    }
+
+    private void WriteWhenMany()
+    {
+        if (++_gathered >= MostGathered)
+            Write();
     }
 }
