@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Data.Common;
 using RangeMap.Store;
 
 namespace RangeMap.Server;
@@ -25,7 +26,16 @@ public static class CommandLine
         }
         catch (UserException problem)
         {
-            return Complain(context, arguments, problem.Message, problem.Where, problem.Mend);
+            Complain(context, arguments, problem.Message, problem.Where, problem.Mend);
+            return problem.IsArgument ? ExitCode.BadArguments : ExitCode.Failed;
+        }
+        catch (EditionPassedException passed)
+        {
+            return Complain(context, arguments, passed.Message, "data folder", "Run the command again.");
+        }
+        catch (OperationCanceledException)
+        {
+            return Complain(context, arguments, "The command was stopped.", "command", "Nothing half-done was kept; run it again when you like.");
         }
         catch (StoreException problem)
         {
@@ -34,6 +44,10 @@ public static class CommandLine
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             return Complain(context, arguments, error.Message, "file", "Check the path and that you may read or write there.");
+        }
+        catch (Exception error) when (error is DbException or InvalidDataException)
+        {
+            return Complain(context, arguments, $"The data folder cannot be read or written: {error.Message}", "data folder", "Is the disk full, or the folder in use or damaged? Nothing half-done was kept.");
         }
     }
 
