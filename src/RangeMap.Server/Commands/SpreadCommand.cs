@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using RangeMap.Grids;
 
 namespace RangeMap.Server;
 
@@ -21,7 +22,7 @@ internal static class SpreadCommand
         command.SetAction(parsed =>
         {
             var report = parsed.GetValue(table) is { } file
-                ? OfTable(context, file, parsed.GetRequiredValue(units), parsed.GetRequiredValue(timeUnit))
+                ? OfTable(context, file, parsed.GetRequiredValue(units), parsed.GetRequiredValue(timeUnit), Ask.Size(parsed.GetValue(CommonOptions.Grid)))
                 : OfTaxon(context, parsed.GetRequiredValue(CommonOptions.Data), parsed.GetValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(origin));
             if (parsed.GetValue(CommonOptions.Json))
                 context.WriteJson(report);
@@ -39,10 +40,10 @@ internal static class SpreadCommand
         return SpreadJson.Of(MeasureSpread.Answer(data, data.Find(taxon), Ask.Size(grid), origin is null ? null : Ask.Square(origin)));
     }
 
-    private static SpreadJson OfTable(CommandContext context, string file, string units, string timeUnit)
+    private static SpreadJson OfTable(CommandContext context, string file, string units, string timeUnit, SquareSize size)
     {
         using var opened = file == "-" ? null : new StreamReader(file);
-        var report = SpreadTable.Measure(opened ?? context.In, file, units == "km" ? 1 : 0.001, timeUnit);
+        var report = SpreadTable.Measure(opened ?? context.In, file, units == "km" ? 1 : 0.001, timeUnit, size);
         return SpreadJson.Of(Path.GetFileName(file), "", timeUnit, report, null);
     }
 
