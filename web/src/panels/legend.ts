@@ -1,5 +1,5 @@
 // The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
-import { api, tableAddress, pictureAddress, type Arrivals, type Presence } from '../api.ts';
+import { api, tableAddress, type Arrivals, type Presence } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import { periodInWords } from '../periods.ts';
@@ -113,6 +113,5 @@ function takeAway({ taxon, size, periods, quality }: ViewState): Node[] {
   if (taxon === null) return [];
   const q = { taxon, size, periods, quality };
   const link = (name: string, href: string) => el('a', { href, download: true }, name);
-  return [el('p', { class: 'take' }, 'Take this map: ', link('PDF', pictureAddress(q, 'pdf')), ' ', link('PNG', pictureAddress(q, 'png')), ' ', link('SVG', pictureAddress(q, 'svg')),
-    ' · its squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
+  return [el('p', { class: 'take' }, 'Take these squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
 }
