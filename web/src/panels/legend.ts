@@ -3,7 +3,7 @@ import { api, tableAddress, type Arrivals, type Presence } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import { periodInWords } from '../periods.ts';
-import { SHADINGS, type ViewState } from '../state.ts';
+import { SHADINGS, sideMetres, type ViewState } from '../state.ts';
 import { differs, type Store } from '../store.ts';
 import { followColours, type Colours } from '../styles/colours.ts';
 import { rampColours } from '../styles/ramp.ts';
@@ -49,7 +49,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
   store.follow((now, before) => {
     host.hidden = now.taxon === null;
     if (differs(now, before, 'taxon', 'size', 'periods', 'quality', 'mode')) ask(now);
-    if (differs(now, before, 'mode', 'shading', 'year', 'periods')) repaint();
+    if (differs(now, before, 'mode', 'shading', 'year', 'periods', 'size')) repaint();
     if (differs(now, before, 'shading')) redraw();
   });
   followColours((read) => {
@@ -61,7 +61,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
 
 function painting(state: ViewState, classes: YearClass[], { ramp, land, ink }: Colours): Painting {
   const number = state.mode === 'presence' ? state.periods.length : classes.length;
-  return { mode: state.mode, shading: state.shading, year: state.year, classes, colours: rampColours(ramp, number), land, ink };
+  return { mode: state.mode, shading: state.shading, year: state.year, side: sideMetres(state.size), classes, colours: rampColours(ramp, number), land, ink };
 }
 
 function presenceLegend({ features, omitted }: Presence, store: Store, { ramp }: Colours): Node[] {
