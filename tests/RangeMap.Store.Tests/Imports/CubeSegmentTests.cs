@@ -9,15 +9,15 @@ public sealed class CubeSegmentTests : IDisposable
 
     public void Dispose() => _store.Dispose();
 
-    /// <summary>Debug builds write every 50 cells, so 400 records cross that seam many times.</summary>
+    /// <summary>Debug builds write every 50 cells and visits, so 400 records cross that seam many times, whether they make visits or not.</summary>
     [Theory]
-    [InlineData("2001-05-06")]
-    [InlineData("2001-05-01/2001-05-31")]
-    public void ACubeWrittenInManyPiecesIsTheCubeOfAllRecords(string day)
+    [InlineData("2001-05-06", 3)]
+    [InlineData("2001-05-01/2001-05-31", 24)]
+    public void ACubeWrittenInManyPiecesIsTheCubeOfAllRecords(string day, int segments)
     {
         _store.Import([.. Enumerable.Range(1, 400).Select(key => Version(key, Square(key % 90), day, taxon: 1 + key % 3))]);
         FromRecords.AssertAgree(_store.Database);
-        Assert.InRange(CountSegments(), 3, 3 * CubeStore.MostSegments);
+        Assert.InRange(CountSegments(), segments, 3 * CubeStore.MostSegments);
     }
 
     [Fact]

@@ -74,6 +74,23 @@ public sealed class OpeningTests : IDisposable
         Assert.Equal(before, System.IO.File.ReadAllBytes(File));
     }
 
+    /// <summary>What another program had not yet written into its file stays in its log, for that program to find.</summary>
+    [Fact]
+    public void AnotherProgramsUnfinishedLogIsLeftAlone()
+    {
+        using (var other = Plain(_folder.File("theirs.sqlite")))
+        {
+            other.Execute("PRAGMA journal_mode = WAL; CREATE TABLE theirs (x)");
+            System.IO.File.Copy(_folder.File("theirs.sqlite"), File);
+            System.IO.File.Copy(_folder.File("theirs.sqlite-wal"), File + "-wal");
+        }
+
+        var (before, log) = (System.IO.File.ReadAllBytes(File), System.IO.File.ReadAllBytes(File + "-wal"));
+        Assert.Contains("another program", Assert.Throws<StoreException>(() => Database.Open(File)).Message, StringComparison.Ordinal);
+        Assert.Equal(before, System.IO.File.ReadAllBytes(File));
+        Assert.Equal(log, System.IO.File.ReadAllBytes(File + "-wal"));
+    }
+
     [Fact]
     public void AFileThatIsNoDatabaseIsRefusedAndLeftByteForByte()
     {

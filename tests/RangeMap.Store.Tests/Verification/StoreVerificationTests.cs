@@ -37,5 +37,14 @@ public sealed class StoreVerificationTests : IDisposable
         Assert.Contains(Problems(), problem => problem.Contains(told, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void ADamagedCubeIsASentenceForWhoeverReadsIt()
+    {
+        using (var connection = _store.Database.Connect())
+            connection.Execute("UPDATE cube_segment SET data = X'80' WHERE taxon = 2");
+        Assert.Contains("damaged", Assert.Throws<StoreException>(() => _store.Cubes.Read([2])).Message, StringComparison.Ordinal);
+        Assert.Throws<StoreException>(_store.Cubes.ReadAll);
+    }
+
     private IReadOnlyList<string> Problems() => new StoreVerification(_store.Database).FindProblems();
 }
