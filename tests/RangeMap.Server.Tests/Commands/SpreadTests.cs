@@ -41,7 +41,7 @@ public sealed class SpreadTests
     [InlineData("year,distance\n2000,\"1,5\"\n", "is no number")]
     [InlineData("year,distance\n2000,1\n2001\n", "cannot be read")]
     [InlineData("year,distance,distance\n2000,1,2\n", "cannot be read")]
-    [InlineData("year,distance\n2000,\"1\n", "cannot be read|is no number")]
+    [InlineData("year,distance\n2000,\"1\n2001,2\n", "cannot be read|is no number")]
     public async Task ABadTableIsExplained(string table, string anyOfTheseWords)
     {
         var run = await CommandRun.TypedAsync(table, "spread", "--table", "-");
