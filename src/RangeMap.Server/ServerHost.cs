@@ -20,7 +20,8 @@ public static class ServerHost
         builder.Services.AddSingleton(folder);
         builder.Services.AddSingleton(new CurrentData(folder.Database, clock));
         builder.Services.AddSingleton(new Gazetteer());
-        builder.Services.AddProblemDetails();
+        builder.Services.AddProblemDetails(ProblemAnswers.Configure);
+        builder.Services.Configure<RouteHandlerOptions>(options => options.ThrowOnBadRequest = true);
         builder.Services.AddExceptionHandler<ProblemAnswers>();
         builder.Services.AddOpenApi("v1", OpenApiDescription.Configure);
         builder.Services.AddResponseCompression(options =>
@@ -30,10 +31,10 @@ public static class ServerHost
         });
 
         var app = builder.Build();
+        app.UseSharedHeaders();
         app.UseExceptionHandler();
         app.UseStatusCodePages();
         app.UseResponseCompression();
-        app.UseSharedHeaders();
         app.UseViewer();
 
         var api = app.MapGroup("/api/v1").AddEndpointFilter<EditionTag>();

@@ -64,6 +64,11 @@ export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseL
   });
   store.follow((now, before) => {
     if (now === before || !differs(now, before, 'centre', 'zoom')) return;
+    if (isStart(now)) {
+      home = positionOf(now);
+      goHome();
+      return;
+    }
     view.setCenter([...now.centre]);
     view.setZoom(now.zoom);
   });

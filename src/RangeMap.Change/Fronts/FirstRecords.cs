@@ -58,7 +58,24 @@ internal sealed class FirstRecords
             return new([], null, SpreadWords.NoSquares);
 
         var origin = options.Origin ?? SpreadOrigin.FromEarliest(squares, options.OriginSquares);
-        return new(squares.Select(p => From(origin, p)), origin, null);
+        return new(squares.Select(p => From(origin, p)), origin, PresentFromStart(squares, options));
+    }
+
+    /// <summary>
+    /// Why a species that was widespread when recording began has no arrival to measure; null for any other. Its first
+    /// records spread as recorders do.
+    /// </summary>
+    private static string? PresentFromStart(List<ArrivalPoint> squares, SpreadOptions options)
+    {
+        if (options.RecordedFrom is not { } start)
+            return null;
+        var early = squares.Where(p => p.Time < start + SpreadOptions.StartSpan).ToList();
+        if (early.Count < options.OriginSquares)
+            return null;
+        var cluster = SpreadOrigin.FromEarliest(early, early.Count);
+        return cluster.RadiusKm > SpreadOptions.WidespreadSquares * options.SquareSideKm
+            ? SpreadWords.PresentFromStart(early.Count, 2 * cluster.RadiusKm, start)
+            : null;
     }
 
     /// <summary>From distances, one row per square.</summary>

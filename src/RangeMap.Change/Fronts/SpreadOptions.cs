@@ -3,6 +3,12 @@ namespace RangeMap.Change;
 /// <summary>How spread is measured. The defaults are those of docs/methods/spread.md.</summary>
 public sealed record SpreadOptions
 {
+    /// <summary>Units of time that count as the start of recording: one season may miss a part of the range by chance.</summary>
+    internal const double StartSpan = 2;
+
+    /// <summary>Radius, in sides of a square, beyond which the squares of the start are a range and no point of arrival.</summary>
+    internal const double WidespreadSquares = 5;
+
     /// <summary>Where the spread began; null to take the earliest cluster of squares.</summary>
     public SpreadOrigin? Origin { get; init; }
 
@@ -54,6 +60,12 @@ public sealed record SpreadOptions
     /// </summary>
     public double? RecordedUntil { get; init; }
 
+    /// <summary>
+    /// First time at which the group was recorded at all; null when not known. A species that was widespread then is
+    /// refused: it has no arrival to measure.
+    /// </summary>
+    public double? RecordedFrom { get; init; }
+
     /// <summary>What one unit of time is called in sentences.</summary>
     public string TimeUnit { get; init; } = "year";
 
@@ -74,6 +86,7 @@ public sealed record SpreadOptions
         Require(SectorCount is >= 1 and <= 72, nameof(SectorCount), SectorCount);
         Require(SquareSideKm > 0 && double.IsFinite(SquareSideKm), nameof(SquareSideKm), SquareSideKm);
         Require(RecordedUntil is null || double.IsFinite(RecordedUntil.Value), nameof(RecordedUntil), RecordedUntil ?? 0);
+        Require(RecordedFrom is null || double.IsFinite(RecordedFrom.Value), nameof(RecordedFrom), RecordedFrom ?? 0);
         Require(OpenAngle > 0 && OpenAngle <= 2 * Math.PI, nameof(OpenAngle), OpenAngle);
     }
 

@@ -19,6 +19,9 @@ internal static class SpreadWords
 
     internal const string MaximumNote = "follows the farthest square alone; not a speed to quote";
 
+    internal static string PresentFromStart(int squares, double acrossKm, double start) =>
+        Text($"the species was found in {squares} squares about {acrossKm:0} km across when recording began ({start:0.##}): its first records tell where people looked first, not when it arrived");
+
     internal static string NotNumbers(int unsound, int rows) =>
         Text($"{unsound} of {rows} rows hold a place, distance or time that is not a usable number");
 

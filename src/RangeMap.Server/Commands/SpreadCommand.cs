@@ -35,8 +35,8 @@ internal static class SpreadCommand
     private static SpreadJson OfTaxon(CommandContext context, string folder, string? taxon, string? grid, string? origin)
     {
         if (taxon is null)
-            throw new UserException("No taxon was named.", "taxon", "Give an identifier or scientific name, or a table with --table FILE.");
-        var data = new CurrentData(DataFolder.Open(folder).Database, context.Clock).Now();
+            throw new UserException("No taxon was named.", "taxon", "Give an identifier or scientific name, or a table with --table FILE.") { IsArgument = true };
+        var data = new CurrentData(DataFolder.OpenExisting(folder).Database, context.Clock).Now();
         return SpreadJson.Of(MeasureSpread.Answer(data, data.Find(taxon), Ask.Size(grid), origin is null ? null : Ask.Square(origin)));
     }
 

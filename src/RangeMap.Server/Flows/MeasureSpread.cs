@@ -23,7 +23,8 @@ public static class MeasureSpread
             var options = new SpreadOptions
             {
                 SquareSideKm = (int)size / MetresPerKm,
-                RecordedUntil = LastYearOfGroup(data, taxon),
+                RecordedFrom = OfGroup(data, taxon).Min(summary => summary.FirstYear),
+                RecordedUntil = OfGroup(data, taxon).Max(summary => summary.LastYear),
                 Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
             };
             var points = arrivals.Select(Point).ToList();
@@ -31,9 +32,9 @@ public static class MeasureSpread
             return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report, options), OriginSquare(report, size));
         });
 
-    /// <summary>The last year in which anything of the taxon's group was recorded: until then its absence elsewhere means something.</summary>
-    private static int? LastYearOfGroup(DataSnapshot data, Taxon taxon) =>
-        data.Summaries.Where(summary => summary.Taxon.Group == taxon.Group).Max(summary => summary.LastYear);
+    /// <summary>The taxa recorded together with this one: while any of them was recorded, its own absence means something.</summary>
+    private static IEnumerable<TaxonSummary> OfGroup(DataSnapshot data, Taxon taxon) =>
+        data.Summaries.Where(summary => summary.Taxon.Group == taxon.Group);
 
     private static Square? OriginSquare(SpreadReport report, SquareSize size)
     {

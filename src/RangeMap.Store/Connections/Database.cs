@@ -25,13 +25,8 @@ public sealed class Database
         var database = new Database(text.ToString());
         try
         {
-            // Looked at before anything is set on it: another program's database must stay as it is.
-            using (var plain = new SqliteConnection(database._connectionText))
-            {
-                plain.Open();
-                Migrations.Check(plain);
-            }
-
+            if (File.Exists(path))
+                Look(path);
             using var connection = database.Connect();
             Migrations.Apply(connection);
         }
@@ -41,6 +36,28 @@ public sealed class Database
         }
 
         return database;
+    }
+
+    /// <summary>Looks at a file before anything is set on it: another program's database must stay as it is.</summary>
+    private static void Look(string path)
+    {
+        try
+        {
+            Look(path, SqliteOpenMode.ReadOnly);
+        }
+        catch (SqliteException)
+        {
+            // A program that was stopped while it made the file leaves a journal, which only a writer may play back.
+            Look(path, SqliteOpenMode.ReadWrite);
+        }
+    }
+
+    private static void Look(string path, SqliteOpenMode mode)
+    {
+        var text = new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, DefaultTimeout = 60 };
+        using var connection = new SqliteConnection(text.ToString());
+        connection.Open();
+        Migrations.Check(connection);
     }
 
     /// <summary>A new connection, ready for use; the caller disposes of it.</summary>

@@ -14,9 +14,11 @@ public sealed class CubeStore(Database database)
     public TaxonCube Read(IReadOnlyCollection<int> taxonNumbers)
     {
         using var connection = database.Connect();
+        // One transaction: an import that ends between two taxa must not show in one and not in the other.
+        using var transaction = connection.BeginTransaction(deferred: true);
         var cubes = new List<TaxonCube>();
         foreach (var number in taxonNumbers)
-            cubes.AddRange(ReadSegments(connection, null, number));
+            cubes.AddRange(ReadSegments(connection, transaction, number));
         return cubes.Count == 0 ? TaxonCube.Empty : TaxonCube.Sum(cubes);
     }
 

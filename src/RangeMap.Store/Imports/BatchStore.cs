@@ -97,4 +97,7 @@ public sealed record StoredBatch
 
     /// <summary>JSON: doubts by name.</summary>
     public string Doubts { get; init; } = "{}";
+
+    /// <summary>When the batch was taken back, ISO 8601 in UTC; null while it counts.</summary>
+    public string? UndoneAt { get; init; }
 }

@@ -27,14 +27,22 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     {
         ref var cells = ref CollectionsMarshal.GetValueRefOrAddDefault(_cells, taxon, out _);
         (cells ??= []).Add(cell);
-        _gathered++;
+        PackWhenMany();
     }
 
     public void Add(in VisitEntry visit)
     {
         _visits.Add(visit);
-        if (++_gathered >= MostGathered)
-            BeginPacking();
+        PackWhenMany();
+    }
+
+    /// <summary>Adds what a stored record says.</summary>
+    public void Add(RecordRow row)
+    {
+        if (row.TryCell(out var cell))
+            Add((int)row.Taxon, cell);
+        if (row.TryVisit(out var visit))
+            Add(visit);
     }
 
     /// <summary>Takes back what a stored record had added.</summary>
@@ -71,5 +79,11 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
             CubeStore.Add(connection, transaction, taxon, segment);
         CubeStore.Add(connection, transaction, packed.Visits);
         _packing = null;
+    }
+
+    private void PackWhenMany()
+    {
+        if (++_gathered >= MostGathered)
+            BeginPacking();
     }
 }

@@ -91,4 +91,22 @@ public class RefusalTests
         Assert.All(numbers, n => Assert.Equal(estimate.Refused is null, n is not null));
         Assert.All(numbers, n => Assert.True(n is null || double.IsFinite(n.Value)));
     }
+
+    [Fact]
+    public void ASpeciesThatWasWidespreadWhenRecordingBeganHasNoSpeed()
+    {
+        // Found over 200 km in the first two years, then ever farther as recorders fill the map.
+        var points = Enumerable.Range(0, 200).Select(i => new ArrivalPoint(i % 20 * 10, i / 20 * 10 + i % 7 * 30, 1985 + i / 10));
+        var report = Spread.Measure(points, new() { RecordedFrom = 1985 });
+        Assert.All(report.Estimators, estimate => Assert.Contains("when recording began (1985)", estimate.Refused, StringComparison.Ordinal));
+        Assert.Empty(report.Phases);
+        Assert.Equal(200, report.Squares);
+    }
+
+    [Fact]
+    public void ASpeciesThatArrivesAtOnePlaceInTheFirstYearKeepsItsSpeed()
+    {
+        var points = Enumerable.Range(0, 200).Select(i => new ArrivalPoint(i * 2, i % 5 * 10, 1985 + i / 8));
+        Assert.NotNull(Spread.Measure(points, new() { RecordedFrom = 1985 }).By(SpreadMethods.FrontQuantile).KmPerYear);
+    }
 }

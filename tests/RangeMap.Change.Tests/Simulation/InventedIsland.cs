@@ -5,7 +5,7 @@ internal static class InventedIsland
 {
     internal static SimulatedLand Land { get; } = new(Cells());
 
-    internal static SimulatedWorld World(long rows, ulong seed = 1) => new(Land, new() { Rows = rows, Seed = seed });
+    internal static SimulatedWorld World(long rows, ulong seed = 1) => new(Land, new() { Rows = rows, Seed = seed, ArrivingSpeed = 9 });
 
     private static IEnumerable<LandCell> Cells()
     {
