@@ -39,16 +39,16 @@ public sealed class CubeStore(Database database)
         return logs.Count == 0 ? VisitLog.Empty : VisitLog.Sum(logs);
     });
 
-    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, int taxon, TaxonCube change)
+    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, int taxon, PackedSegment change)
     {
-        if (change.Cells.Length > 0)
-            connection.Execute(CubeSql.AddSegment, new { Taxon = taxon, Cells = change.Cells.Length, Data = CubeCodec.Pack(change) }, transaction);
+        if (change.Entries > 0)
+            connection.Execute(CubeSql.AddSegment, new { Taxon = taxon, Cells = change.Entries, change.Data }, transaction);
     }
 
-    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, VisitLog change)
+    internal static void Add(SqliteConnection connection, SqliteTransaction transaction, PackedSegment visits)
     {
-        if (change.Entries.Length > 0)
-            connection.Execute(CubeSql.AddVisits, new { Entries = change.Entries.Length, Data = change.Pack() }, transaction);
+        if (visits.Entries > 0)
+            connection.Execute(CubeSql.AddVisits, new { visits.Entries, visits.Data }, transaction);
     }
 
     /// <summary>Merges the segments of taxa, and of the visit log, that have become many, so that reading stays one short step.</summary>
@@ -58,14 +58,14 @@ public sealed class CubeStore(Database database)
         {
             var merged = TaxonCube.Sum([.. ReadSegments(connection, transaction, taxon)]);
             connection.Execute(CubeSql.RemoveSegments, new { Taxon = taxon }, transaction);
-            Add(connection, transaction, taxon, merged);
+            Add(connection, transaction, taxon, PackedSegment.Of(merged));
         }
 
         if (connection.ExecuteScalar<int>(CubeSql.CountVisitSegments, transaction: transaction) <= MostSegments)
             return;
         var log = VisitLog.Sum([.. connection.Query<byte[]>(CubeSql.VisitSegments, transaction: transaction).Select(data => VisitLog.Unpack(data))]);
         connection.Execute(CubeSql.RemoveVisits, transaction: transaction);
-        Add(connection, transaction, log);
+        Add(connection, transaction, PackedSegment.Of(log));
     }
 
     private static List<TaxonCube> ReadSegments(SqliteConnection connection, SqliteTransaction? transaction, int taxon) =>

@@ -157,10 +157,11 @@ public sealed class ImportSession : IDisposable
             return Figures() with { Batch = earlier };
         var figures = Figures();
 
-        _change.Write();
-        CubeStore.Compact(_connection, _transaction);
+        _change.BeginPacking();
         if (_indexDropped)
             _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
+        _change.Write();
+        CubeStore.Compact(_connection, _transaction);
         var row = new
         {
             Batch, FileHash = fileHash, Header = header, figures.Read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
