@@ -18,7 +18,7 @@ public class AddressTests(DemoSite site)
             await visitor.Page.Keyboard.PressAsync("ArrowLeft");
         await visitor.Page.GetByRole(AriaRole.Tab, new() { Name = "Spread" }).ClickAsync();
         await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Zoom in" }).ClickAsync();
-        await visitor.SeesAddressAsync(hash => hash.Contains("at=", StringComparison.Ordinal));
+        await visitor.SeesInAddressAsync("at=");
         var (year, painted, address) = (await visitor.Page.Locator("#years output").TextContentAsync(), await PaintedSquares.CountAsync(visitor.Page), visitor.Page.Url);
 
         await visitor.OpenInNewPageAsync(address);
@@ -37,7 +37,7 @@ public class AddressTests(DemoSite site)
     {
         await visitor.OpenAsync();
         await visitor.Search.FillAsync("harbour");
-        await visitor.Page.GetByRole(AriaRole.Option).First.ClickAsync();
+        await visitor.Found.First.ClickAsync();
         await Expect(visitor.Heading).ToHaveTextAsync("harbour ember-wing");
         await visitor.Page.GetByLabel("5 km", new() { Exact = true }).CheckAsync();
         await visitor.Page.GoBackAsync();

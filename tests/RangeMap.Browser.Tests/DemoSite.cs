@@ -13,6 +13,9 @@ public sealed class DemoSite : IAsyncLifetime
 {
     private const long Rows = 60_000;
 
+    // Generous, since the machine may be busy; no test waits longer than it must.
+    private const float PatienceMs = 20_000;
+
     private readonly TemporaryFolder _folder = new();
     private WebApplication? _server;
     private IPlaywright? _playwright;
@@ -26,6 +29,7 @@ public sealed class DemoSite : IAsyncLifetime
     {
         if (Chromium.Find() is not { } program)
             return;
+        Assertions.SetDefaultExpectTimeout(PatienceMs);
         await MakeDemo.RunAsync(DataFolder.Open(_folder.Path), new() { Rows = Rows }, TimeProvider.System);
         _server = await StartServerAsync();
         Address = AddressOf(_server);
@@ -63,7 +67,7 @@ public sealed class DemoSite : IAsyncLifetime
         window ??= new() { ViewportSize = new() { Width = 1400, Height = 900 } };
         window.Locale = "en-GB";
         await using var context = await _browser.NewContextAsync(window);
-        context.SetDefaultTimeout(15_000);
+        context.SetDefaultTimeout(PatienceMs);
         var visitor = new Visitor(await context.NewPageAsync(), at ?? Address);
         await does(visitor);
         visitor.AssertNothingWentWrong();

@@ -13,7 +13,7 @@ public class FailureTests(DemoSite site)
         await visitor.OpenAsync("#taxon=no-such-thing");
         await Expect(visitor.Page.Locator("#species").GetByRole(AriaRole.Alert)).ToContainTextAsync("no-such-thing");
         await visitor.Search.FillAsync("harbour");
-        await visitor.Page.GetByRole(AriaRole.Option).First.ClickAsync();
+        await visitor.Found.First.ClickAsync();
         await Expect(visitor.Heading).ToHaveTextAsync("harbour ember-wing");
     });
 

@@ -25,7 +25,7 @@ internal static class PaintedSquares
               const colour = at(i);
               if (!wanted.has(colour)) continue;
               count++;
-              if ([2, -2, 2 * width, -2 * width].every((step) => at(i + step) === colour))
+              if ([5, -5, 5 * width, -5 * width].every((step) => at(i + step) === colour))
                 [x, y] = [box.left + (i % width) * box.width / width, box.top + Math.floor(i / width) * box.height / height];
             }
           }
@@ -36,11 +36,11 @@ internal static class PaintedSquares
     /// <summary>Number of painted pixels, once the map has come to rest.</summary>
     public static async Task<int> CountAsync(IPage page) => (await LookAsync(page))[0];
 
-    /// <summary>A place of the page inside a painted square.</summary>
+    /// <summary>A place of the page inside a painted square of at least ten pixels.</summary>
     public static async Task<(int X, int Y)> AnyPlaceAsync(IPage page)
     {
         var seen = await LookAsync(page);
-        Assert.True(seen[0] > 0, "No square is painted.");
+        Assert.True(seen[1] > 0, "No square is large enough to be clicked at its middle.");
         return (seen[1], seen[2]);
     }
 

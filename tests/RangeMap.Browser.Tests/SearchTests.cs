@@ -40,7 +40,7 @@ public class SearchTests(DemoSite site)
         await visitor.OpenAsync();
         await visitor.Search.FocusAsync();
         await visitor.Page.Keyboard.TypeAsync("cindrava");
-        await Expect(visitor.Page.GetByRole(AriaRole.Option)).Not.ToHaveCountAsync(0);
+        await Expect(visitor.Found).Not.ToHaveCountAsync(0);
         await visitor.Page.Keyboard.PressAsync("ArrowDown");
         await visitor.Page.Keyboard.PressAsync("ArrowDown");
         var second = await visitor.Page.Locator("[role=option][aria-selected=true] .name").TextContentAsync();

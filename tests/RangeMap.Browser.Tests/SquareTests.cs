@@ -9,12 +9,12 @@ public class SquareTests(DemoSite site)
     [Fact]
     public Task AClickOnASquareTellsWhatSupportsIt() => site.VisitAsync(async visitor =>
     {
-        await visitor.OpenAsync(Visitor.Arriving);
+        await visitor.OpenAsync($"{Visitor.Arriving}&at=550000,300000,4.5");
         var (x, y) = await PaintedSquares.AnyPlaceAsync(visitor.Page);
         await visitor.Page.Mouse.ClickAsync(x, y);
         await Expect(visitor.Details.Locator(".reference")).ToBeVisibleAsync();
         var square = await visitor.Details.Locator(".reference").TextContentAsync();
-        Assert.Contains($"square={square}", visitor.Hash, StringComparison.Ordinal);
+        await visitor.SeesInAddressAsync($"square={square}");
         await Expect(visitor.Details).ToContainTextAsync("What supports it");
         var records = await visitor.Details.Locator("table").First.Locator("tbody td:nth-child(2)").AllTextContentsAsync();
         Assert.Equal(3, records.Count);
