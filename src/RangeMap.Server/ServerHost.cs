@@ -17,6 +17,8 @@ public static class ServerHost
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.WebHost.ConfigureKestrel(options => options.AddServerHeader = false);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A start that fails is told in words by the command that tried it.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Services.AddSingleton(folder);
         builder.Services.AddSingleton(new CurrentData(folder.Database, clock));
         builder.Services.AddSingleton(new Gazetteer());

@@ -38,6 +38,25 @@ public sealed class Database
         return database;
     }
 
+    /// <summary>Works with a connection of its own and turns a failure of the database into a sentence.</summary>
+    /// <exception cref="StoreException">The database cannot be read or written.</exception>
+    internal T Use<T>(Func<SqliteConnection, T> work)
+    {
+        try
+        {
+            using var connection = Connect();
+            return work(connection);
+        }
+        catch (SqliteException error)
+        {
+            throw StoreFailure.Of(error);
+        }
+        catch (InvalidDataException error)
+        {
+            throw new StoreException($"The data folder is damaged: {error.Message}", "rangemap verify tells what is wrong; restore the folder from a backup.", error);
+        }
+    }
+
     /// <summary>Looks at a file before anything is set on it: another program's database must stay as it is.</summary>
     private static void Look(string path)
     {

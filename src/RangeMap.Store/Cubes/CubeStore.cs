@@ -11,35 +11,33 @@ public sealed class CubeStore(Database database)
     internal const int MostSegments = 12;
 
     /// <summary>The cube of the records made at the taxa named, summed: one number for a species, several for an aggregate.</summary>
-    public TaxonCube Read(IReadOnlyCollection<int> taxonNumbers)
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public TaxonCube Read(IReadOnlyCollection<int> taxonNumbers) => database.Use(connection =>
     {
-        using var connection = database.Connect();
         // One transaction: an import that ends between two taxa must not show in one and not in the other.
         using var transaction = connection.BeginTransaction(deferred: true);
         var cubes = new List<TaxonCube>();
         foreach (var number in taxonNumbers)
             cubes.AddRange(ReadSegments(connection, transaction, number));
         return cubes.Count == 0 ? TaxonCube.Empty : TaxonCube.Sum(cubes);
-    }
+    });
 
     /// <summary>Every taxon's own cube, by taxon number; taxa without records are left out.</summary>
-    public IReadOnlyDictionary<int, TaxonCube> ReadAll()
-    {
-        using var connection = database.Connect();
-        return connection.Query<SegmentRow>(CubeSql.SegmentsOfAll, buffered: false)
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyDictionary<int, TaxonCube> ReadAll() => database.Use(connection =>
+        connection.Query<SegmentRow>(CubeSql.SegmentsOfAll, buffered: false)
             .GroupBy(row => row.Taxon)
             .Select(rows => (Number: rows.Key, Cube: TaxonCube.Sum([.. rows.Select(row => CubeCodec.Unpack(row.Data))])))
             .Where(pair => pair.Cube.Cells.Length > 0)
-            .ToDictionary(pair => pair.Number, pair => pair.Cube);
-    }
+            .ToDictionary(pair => pair.Number, pair => pair.Cube));
 
     /// <summary>The whole visit log.</summary>
-    public VisitLog ReadVisits()
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public VisitLog ReadVisits() => database.Use(connection =>
     {
-        using var connection = database.Connect();
         var logs = connection.Query<byte[]>(CubeSql.VisitSegments, buffered: false).Select(data => VisitLog.Unpack(data)).ToList();
         return logs.Count == 0 ? VisitLog.Empty : VisitLog.Sum(logs);
-    }
+    });
 
     internal static void Add(SqliteConnection connection, SqliteTransaction transaction, int taxon, PackedSegment change)
     {

@@ -14,7 +14,8 @@ namespace RangeMap.Store;
 /// </summary>
 public sealed class ImportSession : IDisposable
 {
-    private const int LongestWaitSeconds = 600;
+    /// <summary>How long a change waits for another program's to end.</summary>
+    internal const int LongestWaitSeconds = 600;
 
     private readonly SqliteConnection _connection;
     private readonly SqliteTransaction _transaction;

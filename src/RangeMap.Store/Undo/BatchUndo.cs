@@ -17,26 +17,19 @@ public sealed class BatchUndo(Database database, TimeProvider clock)
     /// <summary>Takes an import back; waits while another program writes.</summary>
     /// <param name="batch">Its number.</param>
     /// <exception cref="StoreException">There is no such import, it was taken back already, or the database cannot be written to.</exception>
-    public UndoneBatch Run(long batch)
+    public UndoneBatch Run(long batch) => database.Use(connection =>
     {
-        try
-        {
-            using var connection = database.Connect();
-            using var transaction = connection.BeginTransaction(deferred: false);
-            CheckThatItCounts(connection, transaction, batch);
-            var undone = TakeBack(connection, transaction, batch);
-            var now = clock.GetUtcNow();
-            connection.Execute(UndoSql.Mark, new { batch, at = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture) }, transaction);
-            if (undone.Removed + undone.Restored > 0)
-                Editions.Advance(connection, transaction, string.Create(CultureInfo.InvariantCulture, $"undo of import {batch}"), now);
-            transaction.Commit();
-            return undone;
-        }
-        catch (SqliteException error)
-        {
-            throw StoreFailure.Of(error);
-        }
-    }
+        connection.DefaultTimeout = ImportSession.LongestWaitSeconds;
+        using var transaction = connection.BeginTransaction(deferred: false);
+        CheckThatItCounts(connection, transaction, batch);
+        var undone = TakeBack(connection, transaction, batch);
+        var now = clock.GetUtcNow();
+        connection.Execute(UndoSql.Mark, new { batch, at = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture) }, transaction);
+        if (undone.Removed + undone.Restored > 0)
+            Editions.Advance(connection, transaction, string.Create(CultureInfo.InvariantCulture, $"undo of import {batch}"), now);
+        transaction.Commit();
+        return undone;
+    });
 
     private static void CheckThatItCounts(SqliteConnection connection, SqliteTransaction transaction, long batch)
     {

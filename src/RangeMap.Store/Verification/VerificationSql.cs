@@ -10,15 +10,16 @@ internal static class VerificationSql
         SELECT id, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, recorder, content FROM record
         """;
 
-    /// <summary>What records point to without the database's watching it, because it would slow each insert.</summary>
+    /// <summary>What records point to without the database's watching it, because it would slow each insert. NULL is asked for first: nothing is not in an empty list either.</summary>
     public const string Orphans = """
         SELECT 'taxon' AS Name, COUNT(*) AS Count FROM record WHERE taxon NOT IN (SELECT number FROM taxon)
         UNION ALL SELECT 'import', COUNT(*) FROM record WHERE batch NOT IN (SELECT number FROM batch)
         UNION ALL SELECT 'data set', COUNT(*) FROM record WHERE dataset NOT IN (SELECT number FROM dataset)
-        UNION ALL SELECT 'recorder', COUNT(*) FROM record WHERE recorder NOT IN (SELECT number FROM person)
-        UNION ALL SELECT 'determiner', COUNT(*) FROM record WHERE determiner NOT IN (SELECT number FROM person)
+        UNION ALL SELECT 'recorder', COUNT(*) FROM record WHERE recorder IS NOT NULL AND recorder NOT IN (SELECT number FROM person)
+        UNION ALL SELECT 'determiner', COUNT(*) FROM record WHERE determiner IS NOT NULL AND determiner NOT IN (SELECT number FROM person)
         UNION ALL SELECT 'stage, sex or site', COUNT(*) FROM record
-            WHERE stage NOT IN (SELECT number FROM word) OR sex NOT IN (SELECT number FROM word) OR site NOT IN (SELECT number FROM word)
+            WHERE (stage IS NOT NULL AND stage NOT IN (SELECT number FROM word)) OR (sex IS NOT NULL AND sex NOT IN (SELECT number FROM word))
+                OR (site IS NOT NULL AND site NOT IN (SELECT number FROM word))
         """;
 
     public const string RepeatedKeys = """
