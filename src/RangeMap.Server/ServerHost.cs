@@ -17,10 +17,13 @@ public static class ServerHost
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.WebHost.ConfigureKestrel(options => options.AddServerHeader = false);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A start that fails is told in words by the command that tried it.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Services.AddSingleton(folder);
         builder.Services.AddSingleton(new CurrentData(folder.Database, clock));
         builder.Services.AddSingleton(new Gazetteer());
-        builder.Services.AddProblemDetails();
+        builder.Services.AddProblemDetails(ProblemAnswers.Configure);
+        builder.Services.Configure<RouteHandlerOptions>(options => options.ThrowOnBadRequest = true);
         builder.Services.AddExceptionHandler<ProblemAnswers>();
         builder.Services.AddOpenApi("v1", OpenApiDescription.Configure);
         builder.Services.AddResponseCompression(options =>
@@ -30,10 +33,10 @@ public static class ServerHost
         });
 
         var app = builder.Build();
+        app.UseSharedHeaders();
         app.UseExceptionHandler();
         app.UseStatusCodePages();
         app.UseResponseCompression();
-        app.UseSharedHeaders();
         app.UseViewer();
 
         var api = app.MapGroup("/api/v1").AddEndpointFilter<EditionTag>();

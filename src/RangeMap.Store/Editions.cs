@@ -8,11 +8,9 @@ namespace RangeMap.Store;
 public sealed class Editions(Database database)
 {
     /// <summary>The state of the data now.</summary>
-    public Edition Current()
-    {
-        using var connection = database.Connect();
-        return connection.QuerySingle<Edition>("SELECT number, made_at AS MadeAt FROM edition ORDER BY number DESC LIMIT 1");
-    }
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public Edition Current() => database.Use(connection =>
+        connection.QuerySingle<Edition>("SELECT number, made_at AS MadeAt FROM edition ORDER BY number DESC LIMIT 1"));
 
     internal static void Advance(SqliteConnection connection, SqliteTransaction transaction, string cause, DateTimeOffset now) =>
         connection.Execute(

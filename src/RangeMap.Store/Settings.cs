@@ -6,18 +6,13 @@ namespace RangeMap.Store;
 public sealed class Settings(Database database)
 {
     /// <summary>Reads a fact, or null.</summary>
-    public string? Read(string name)
-    {
-        using var connection = database.Connect();
-        return connection.QuerySingleOrDefault<string>("SELECT value FROM setting WHERE name = @name", new { name });
-    }
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public string? Read(string name) => database.Use(connection =>
+        connection.QuerySingleOrDefault<string>("SELECT value FROM setting WHERE name = @name", new { name }));
 
     /// <summary>Writes a fact.</summary>
-    public void Write(string name, string value)
-    {
-        using var connection = database.Connect();
-        connection.Execute(
-            "INSERT INTO setting (name, value) VALUES (@name, @value) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
-            new { name, value });
-    }
+    /// <exception cref="StoreException">The database cannot be written to.</exception>
+    public void Write(string name, string value) => database.Use(connection => connection.Execute(
+        "INSERT INTO setting (name, value) VALUES (@name, @value) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
+        new { name, value }));
 }

@@ -45,6 +45,8 @@ export interface Estimator {
   refused: string | null;
 }
 
+export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number }
+
 export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
 
 export interface Spread {
@@ -55,6 +57,7 @@ export interface Spread {
   origin: { square: string; easting: number; northing: number; how: string } | null;
   estimators: Estimator[];
   sectors: Sector[];
+  phases: Phase[];
   summary: string | null;
   points: { square: string; year: number; distanceKm: number }[];
   line: { slope: number; intercept: number } | null;
@@ -91,14 +94,13 @@ export interface MapQuestion { taxon: string; size: Size; periods: readonly stri
 const ROOT = '/api/v1';
 const part = encodeURIComponent;
 
-/** The parameters of a map, as tiles, tables and pictures of it all take them. */
+/** The parameters of a map, as tiles and tables of it take them alike. */
 export function mapParameters({ size, periods, quality }: Omit<MapQuestion, 'taxon'>): string {
   return `grid=${size}&periods=${periods.map(part).join(',')}&quality=${quality}`;
 }
 
 export const tileAddress = (q: MapQuestion) => `${ROOT}/taxa/${part(q.taxon)}/tiles/BritishNationalGrid/{z}/{y}/{x}?${mapParameters(q)}`;
 export const tableAddress = (q: MapQuestion, format: string) => `${ROOT}/taxa/${part(q.taxon)}/presence?${mapParameters(q)}&format=${format}`;
-export const pictureAddress = (q: MapQuestion, kind: string) => `${ROOT}/taxa/${part(q.taxon)}/map.${kind}?${mapParameters(q)}`;
 
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
@@ -108,8 +110,8 @@ export const api = {
   arrivals: (id: string, size: Size, quality: Quality, signal?: AbortSignal) =>
     get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
-  square: (name: string, taxon: string | null, periods: readonly string[], signal?: AbortSignal) =>
-    get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
+  square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
+    get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };
 
 /** Towns for labels, largest first; none when they cannot be had, since a map without names is still a map. */

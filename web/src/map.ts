@@ -52,6 +52,9 @@ export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseL
   });
   const map = new OpenLayersMap({ target, layers, view, controls: [new Zoom(), new ScaleLine({ minWidth: 80 }), new Attribution({ collapsible: false, target: notices })] });
 
+  // These buttons say plus and minus; their titles become their names.
+  target.querySelectorAll('.ol-zoom button').forEach((button) => button.setAttribute('aria-label', button.getAttribute('title') ?? ''));
+
   // Until someone moves the map it shows all islands, whatever room it has, and the address stays short.
   let home: Position | null = isStart(store.state) ? positionOf(store.state) : null;
   map.on('change:size', goHome);
@@ -64,6 +67,11 @@ export function makeMap(target: HTMLElement, notices: HTMLElement, layers: BaseL
   });
   store.follow((now, before) => {
     if (now === before || !differs(now, before, 'centre', 'zoom')) return;
+    if (isStart(now)) {
+      home = positionOf(now);
+      goHome();
+      return;
+    }
     view.setCenter([...now.centre]);
     view.setZoom(now.zoom);
   });

@@ -12,6 +12,9 @@ export type Mode = (typeof MODES)[number];
 export type Shading = (typeof SHADINGS)[number];
 export type Panel = (typeof PANELS)[number];
 
+/** Side of a square of this size, metres. */
+export const sideMetres = (size: Size): number => 1000 * parseInt(size, 10);
+
 export interface ViewState {
   /** Identifier of the species, or null before one is chosen. */
   readonly taxon: string | null;

@@ -1,4 +1,5 @@
 // Holds the one state. A control changes it; the address, the layers and the panels follow.
+// A choice is a step that the browser's back button takes back; moving the map or the years only mends the address of the step.
 import { fromHash, toHash, type ViewState } from './state.ts';
 
 type Follower = (now: ViewState, before: ViewState) => void;
@@ -20,13 +21,24 @@ export function makeStore(location: Location, history: History): Store {
 
   function change(part: Partial<ViewState>): void {
     const before = state;
-    state = { ...state, ...part };
-    if (toHash(state) === toHash(before)) return;
-    history.replaceState(null, '', `#${toHash(state)}`);
+    if (!adopt({ ...state, ...part })) return;
+    const address = `#${toHash(state)}`;
+    if (isChoice(part)) history.pushState(null, '', address);
+    else history.replaceState(null, '', address);
     tell(before);
   }
 
-  window.addEventListener('hashchange', () => change(fromHash(location.hash)));
+  /** Takes a state where it differs from the one held. */
+  function adopt(next: ViewState): boolean {
+    if (toHash(next) === toHash(state)) return false;
+    state = next;
+    return true;
+  }
+
+  window.addEventListener('hashchange', () => {
+    const before = state;
+    if (adopt(fromHash(location.hash))) tell(before);
+  });
 
   return {
     get state() { return state; },
@@ -35,6 +47,10 @@ export function makeStore(location: Location, history: History): Store {
     begin: () => tell(state),
   };
 }
+
+const PASSING: readonly string[] = ['centre', 'zoom', 'year'];
+
+const isChoice = (part: Partial<ViewState>) => Object.keys(part).some((name) => !PASSING.includes(name));
 
 /** True when any of the named parts differs. */
 export function differs(now: ViewState, before: ViewState, ...parts: (keyof ViewState)[]): boolean {

@@ -11,7 +11,7 @@ let host: HTMLElement;
 
 beforeEach(() => {
   // An address of its own, so that no test hears of another's.
-  store = makeStore({ hash: '' } as Location, { replaceState: () => {} } as unknown as History);
+  store = makeStore({ hash: '' } as Location, { replaceState: () => {}, pushState: () => {} } as unknown as History);
   host = document.createElement('div');
   vi.stubGlobal('fetch', vi.fn(async (address: string) => {
     const { pathname, searchParams } = new URL(address, 'http://localhost');

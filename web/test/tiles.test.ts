@@ -1,3 +1,4 @@
+import Feature from 'ol/Feature.js';
 import MVT from 'ol/format/MVT.js';
 import { describe, expect, test } from 'vitest';
 import { onMap } from '../src/squares/planes.ts';
@@ -24,7 +25,7 @@ describe('squares in tiles', () => {
 
   test('an arrival is painted from its first year on, and marked in that year', () => {
     const [feature] = read(tile(occupied('T3'), ['../..'], 8, 118, 166));
-    const at = (year: number | null) => squareStyle({ mode: 'arrival', shading: 'latest', year, classes: [{ from: 2003, to: 2003 }], colours: ['#112233'], land: '#ffffff', ink: '#000000' })(feature!);
+    const at = (year: number | null) => squareStyle({ mode: 'arrival', shading: 'latest', year, side: 10_000, classes: [{ from: 2003, to: 2003 }], colours: ['#112233'], land: '#ffffff', ink: '#000000' })(feature!, 100);
     expect(at(2002)).toBeUndefined();
     expect(at(2003)?.getStroke()?.getColor()).toBe('#000000');
     expect(at(2004)?.getStroke()?.getColor()).not.toBe('#000000');
@@ -33,9 +34,17 @@ describe('squares in tiles', () => {
 
   test('the oldest period is hollow: an outline of its colour round a paler fill', () => {
     const [feature] = read(tile(occupied('T3'), PERIODS, 8, 118, 166));
-    const style = squareStyle({ mode: 'presence', shading: 'first', year: null, classes: [], colours: ['#dcb13e', '#8b3054', '#2d2450'], land: '#f6f6ef', ink: '#000000' })(feature!);
+    const style = squareStyle({ mode: 'presence', shading: 'first', year: null, side: 10_000, classes: [], colours: ['#dcb13e', '#8b3054', '#2d2450'], land: '#f6f6ef', ink: '#000000' })(feature!, 100);
     expect(style?.getStroke()?.getColor()).toBe('#dcb13e');
     expect(style?.getFill()?.getColor()).not.toBe('#dcb13e');
+  });
+
+  test('a square of a pixel or two is all its own colour, and the newer lies over the older', () => {
+    const paint = squareStyle({ mode: 'presence', shading: 'latest', year: null, side: 2000, classes: [], colours: ['#dcb13e', '#8b3054', '#2d2450'], land: '#f6f6ef', ink: '#000000' });
+    const seen = [0, 1, 2].map((latest) => paint(new Feature({ latest }), 1340)!);
+    expect(seen.map((style) => style.getFill()?.getColor())).toEqual(['#dcb13e', '#8b3054', '#2d2450']);
+    expect(seen.every((style) => style.getStroke()?.getColor() === style.getFill()?.getColor())).toBe(true);
+    expect(seen.map((style) => style.getZIndex())).toEqual([0, 1, 2]);
   });
 
   test('Irish squares are placed on the British plane', () => {

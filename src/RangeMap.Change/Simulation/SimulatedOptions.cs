@@ -25,7 +25,7 @@ public sealed record SimulatedOptions
     public double LandingAfter { get; init; } = 16;
 
     /// <summary>True speed of the arriving species, km a year.</summary>
-    public double ArrivingSpeed { get; init; } = 18;
+    public double ArrivingSpeed { get; init; } = 12;
 
     /// <summary>Standard deviation of the year in which a cell is reached, years.</summary>
     public double ArrivalDeviation { get; init; } = 1.2;

@@ -6,7 +6,7 @@ namespace RangeMap.Records;
 /// <param name="survey">Reads the whole file to find the order, or stops the import. Called at most once, and only when a numeric date turns up.</param>
 internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder> survey)
 {
-    private DateOrder order = stated;
+    private DateOrder _order = stated;
 
     public bool TryRead(RowCells cells, out DayRange days, out Doubts doubts, out RowFault? fault)
     {
@@ -27,9 +27,9 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
     private bool TryParse(Term term, ReadOnlySpan<char> text, out DayRange days, out RowFault? fault)
     {
         fault = null;
-        if (order == DateOrder.NotStated && !IsoDate.TryReadDay(text, out _) && DateOrderProof.Concerns(text))
-            order = survey();
-        if (DateText.TryParse(text, order, today, out days, out var why))
+        if (_order == DateOrder.NotStated && !IsoDate.TryReadDay(text, out _) && DateOrderProof.Concerns(text))
+            _order = survey();
+        if (DateText.TryParse(text, _order, today, out days, out var why))
             return true;
         fault = new(term, text.ToString(), why!);
         return false;

@@ -3,7 +3,7 @@ namespace RangeMap.Records;
 /// <summary>What became of the rows read so far. Read is always Accepted + Refused.</summary>
 public sealed class ImportCounts
 {
-    private readonly long[] doubts = new long[32];
+    private readonly long[] _doubts = new long[32];
 
     /// <summary>Rows read, without blank ones.</summary>
     public long Read => Accepted + Refused;
@@ -18,15 +18,15 @@ public sealed class ImportCounts
     public long Blank { get; internal set; }
 
     /// <summary>Records per doubt, without doubts that no record has.</summary>
-    public IReadOnlyDictionary<Doubts, long> Doubts => Enumerable.Range(0, doubts.Length)
-        .Where(bit => doubts[bit] > 0)
-        .ToDictionary(bit => (Doubts)(1 << bit), bit => doubts[bit]);
+    public IReadOnlyDictionary<Doubts, long> Doubts => Enumerable.Range(0, _doubts.Length)
+        .Where(bit => _doubts[bit] > 0)
+        .ToDictionary(bit => (Doubts)(1 << bit), bit => _doubts[bit]);
 
     internal void Count(Record record)
     {
         Accepted++;
         for (var bits = (uint)record.Doubts; bits != 0; bits &= bits - 1)
-            doubts[System.Numerics.BitOperations.TrailingZeroCount(bits)]++;
+            _doubts[System.Numerics.BitOperations.TrailingZeroCount(bits)]++;
     }
 
     internal void CountRefusal() => Refused++;

@@ -13,28 +13,28 @@ namespace RangeMap.Records;
 /// </remarks>
 public sealed class RecordReader
 {
-    private readonly Stream stream;
-    private readonly long streamStart;
-    private readonly ImportOptions options;
-    private readonly FileOpening file;
-    private readonly RowReader rows;
-    private readonly TaxonResolver taxa;
-    private readonly RowInterpreter interpreter;
+    private readonly Stream _stream;
+    private readonly long _streamStart;
+    private readonly ImportOptions _options;
+    private readonly FileOpening _file;
+    private readonly RowReader _rows;
+    private readonly TaxonResolver _taxa;
+    private readonly RowInterpreter _interpreter;
 
     private RecordReader(Stream stream, TaxonList list, ImportOptions options)
     {
-        this.stream = stream;
-        this.options = options;
-        streamStart = stream.CanSeek ? stream.Position : 0;
-        file = FileOpening.Open(stream, options.Encoding, options.Separator);
-        rows = file.Rows;
-        Mapping = ColumnMapping.From(file.Header, options.Mapping);
-        if (rows.PeekLine().IsEmpty)
+        _stream = stream;
+        _options = options;
+        _streamStart = stream.CanSeek ? stream.Position : 0;
+        _file = FileOpening.Open(stream, options.Encoding, options.Separator);
+        _rows = _file.Rows;
+        Mapping = ColumnMapping.From(_file.Header, options.Mapping);
+        if (_rows.PeekLine().IsEmpty)
             throw new ImportProblemException(new("The file has a header and no rows.", "after the header", "Is it the right file?"));
-        taxa = new TaxonResolver(list, options.NewTaxa);
+        _taxa = new TaxonResolver(list, options.NewTaxa);
         var order = options.DateOrder != DateOrder.NotStated ? options.DateOrder : options.Mapping?.DateOrder ?? DateOrder.NotStated;
-        interpreter = new RowInterpreter(
-            new RowCells(rows, Mapping), taxa, new RowDates(options.Today, order, SurveyDates),
+        _interpreter = new RowInterpreter(
+            new RowCells(_rows, Mapping), _taxa, new RowDates(options.Today, order, SurveyDates),
             new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping));
     }
 
@@ -42,25 +42,25 @@ public sealed class RecordReader
     public ColumnMapping Mapping { get; }
 
     /// <summary>How the file's characters are written.</summary>
-    public TextEncoding Encoding => file.Source.Encoding;
+    public TextEncoding Encoding => _file.Source.Encoding;
 
     /// <summary>The character between the file's fields.</summary>
-    public char Separator => rows.Separator;
+    public char Separator => _rows.Separator;
 
     /// <summary>What became of the rows read so far.</summary>
     public ImportCounts Counts { get; } = new();
 
     /// <summary>Taxa made so far of names that the list does not have; empty unless the options allow them.</summary>
-    public IReadOnlyCollection<Taxon> NewTaxa => taxa.Added;
+    public IReadOnlyCollection<Taxon> NewTaxa => _taxa.Added;
 
     /// <summary>The row at hand, counted from 1 for the first after the header; blank rows do not count.</summary>
     public long Row { get; private set; }
 
     /// <summary>The physical line on which the row at hand begins, counted from 1.</summary>
-    public long Line => rows.Line;
+    public long Line => _rows.Line;
 
     /// <summary>The row at hand as it stands in the file. Valid until the next call of <see cref="Read"/>.</summary>
-    public ReadOnlySpan<char> RawText => rows.Raw;
+    public ReadOnlySpan<char> RawText => _rows.Raw;
 
     /// <summary>The record of the row at hand; null when it was refused.</summary>
     public Record? Record { get; private set; }
@@ -81,7 +81,7 @@ public sealed class RecordReader
     {
         Record = null;
         Refusal = null;
-        while (rows.Read())
+        while (_rows.Read())
         {
             if (IsBlank())
             {
@@ -97,12 +97,12 @@ public sealed class RecordReader
         return false;
     }
 
-    private bool IsBlank() => rows.Fault is null && rows.Raw.IndexOfAnyExcept([rows.Separator, ' ', '\t', '"']) < 0;
+    private bool IsBlank() => _rows.Fault is null && _rows.Raw.IndexOfAnyExcept([_rows.Separator, ' ', '\t', '"']) < 0;
 
     private void Interpret()
     {
         var fault = FaultOfText();
-        if (fault is null && interpreter.TryRead(Row, out var record, out fault))
+        if (fault is null && _interpreter.TryRead(Row, out var record, out fault))
         {
             Record = record;
             Counts.Count(record!);
@@ -110,37 +110,37 @@ public sealed class RecordReader
         }
 
         var field = fault!.Term is { } term ? Mapping.HeaderOf(term) : "";
-        Refusal = new(Row, rows.Line, field, CharSource.Readable(fault.Value), fault.Reason, CharSource.Readable(rows.Raw));
+        Refusal = new(Row, _rows.Line, field, CharSource.Readable(fault.Value), fault.Reason, CharSource.Readable(_rows.Raw));
         Counts.CountRefusal();
     }
 
     /// <summary>What is wrong with the row before its cells are looked at.</summary>
     private RowFault? FaultOfText()
     {
-        if (rows.Fault is { } broken)
+        if (_rows.Fault is { } broken)
             return new(null, "", broken);
-        if (rows.Raw.Contains('\0'))
+        if (_rows.Raw.Contains('\0'))
             return new(null, "", "The row holds NUL characters, which no text has. Was the file damaged, or saved in another form than CSV?");
-        if (file.Source.MayHoldBadText && CharSource.FirstLoneSurrogate(rows.Raw) >= 0)
+        if (_file.Source.MayHoldBadText && CharSource.FirstLoneSurrogate(_rows.Raw) >= 0)
             return new(null, "", $"The row holds bytes that are no characters in {Encoding}; they are shown here as Windows-1252. Save the file as UTF-8, or state its encoding.");
-        return rows.Count == Mapping.Columns.Count
+        return _rows.Count == Mapping.Columns.Count
             ? null
-            : new(null, "", $"The row has {rows.Count} fields and the header {Mapping.Columns.Count}. Is a separator missing, or does a field hold one without quotation marks?");
+            : new(null, "", $"The row has {_rows.Count} fields and the header {Mapping.Columns.Count}. Is a separator missing, or does a field hold one without quotation marks?");
     }
 
     private DateOrder SurveyDates()
     {
-        if (!stream.CanSeek)
+        if (!_stream.CanSeek)
         {
             throw new ImportProblemException(new(
-                "The file has dates such as 3/6/1998, and it cannot be read twice to find out which number is the month.", $"line {rows.Line}",
+                "The file has dates such as 3/6/1998, and it cannot be read twice to find out which number is the month.", $"line {_rows.Line}",
                 "Give --date-order dmy if the day comes first or --date-order mdy if the month does."));
         }
 
-        var resume = stream.Position;
-        stream.Position = streamStart;
-        var order = DateSurvey.Run(stream, options, Mapping);
-        stream.Position = resume;
+        var resume = _stream.Position;
+        _stream.Position = _streamStart;
+        var order = DateSurvey.Run(_stream, _options, Mapping);
+        _stream.Position = resume;
         return order;
     }
 }

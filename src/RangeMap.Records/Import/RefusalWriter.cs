@@ -9,11 +9,11 @@ namespace RangeMap.Records;
 /// </summary>
 public sealed class RefusalWriter
 {
-    private readonly TextWriter writer;
-    private readonly char separator;
-    private readonly int[] kept;
-    private readonly int width;
-    private readonly bool wasGuarded;
+    private readonly TextWriter _writer;
+    private readonly char _separator;
+    private readonly int[] _kept;
+    private readonly int _width;
+    private readonly bool _wasGuarded;
 
     /// <summary>Begins the file with its header.</summary>
     /// <param name="writer">Where to write; not closed.</param>
@@ -21,27 +21,27 @@ public sealed class RefusalWriter
     /// <param name="separator">The separator of the file that was refused, to split its rows by; commas are written.</param>
     public RefusalWriter(TextWriter writer, IReadOnlyList<string> columns, char separator)
     {
-        this.writer = writer;
-        this.separator = separator;
-        kept = [.. Enumerable.Range(0, columns.Count).Where(i => !RefusalColumns.Contains(columns[i]))];
-        width = columns.Count;
-        wasGuarded = columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
+        _writer = writer;
+        _separator = separator;
+        _kept = [.. Enumerable.Range(0, columns.Count).Where(i => !RefusalColumns.Contains(columns[i]))];
+        _width = columns.Count;
+        _wasGuarded = columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
         WriteRow(columns.Where(c => !RefusalColumns.Contains(c)).Select(c => FormulaGuard.Guard(c)).Concat(RefusalColumns.All));
     }
 
     /// <summary>Writes one refusal.</summary>
     public void Write(Refusal refusal)
     {
-        var cells = RowText.Split(refusal.RawText, separator);
-        var fits = cells is not null && cells.Count <= width;
-        var own = kept.Select(i => fits && i < cells!.Count ? Own(cells[i]) : "");
-        var whole = cells?.Count == width ? "" : FormulaGuard.Guard(refusal.RawText);
+        var cells = RowText.Split(refusal.RawText, _separator);
+        var fits = cells is not null && cells.Count <= _width;
+        var own = _kept.Select(i => fits && i < cells!.Count ? Own(cells[i]) : "");
+        var whole = cells?.Count == _width ? "" : FormulaGuard.Guard(refusal.RawText);
         WriteRow([.. own, refusal.Line.ToString(CultureInfo.InvariantCulture), FormulaGuard.Guard(refusal.Field), FormulaGuard.Guard(refusal.Reason), whole]);
     }
 
-    private string Own(string cell) => FormulaGuard.Guard(wasGuarded ? FormulaGuard.Unguard(cell) : cell);
+    private string Own(string cell) => FormulaGuard.Guard(_wasGuarded ? FormulaGuard.Unguard(cell) : cell);
 
-    private void WriteRow(IEnumerable<string> cells) => writer.Write(string.Join(',', cells.Select(Quote)) + "\r\n");
+    private void WriteRow(IEnumerable<string> cells) => _writer.Write(string.Join(',', cells.Select(Quote)) + "\r\n");
 
     private static string Quote(string cell) =>
         cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";

@@ -3,8 +3,8 @@ namespace RangeMap.Records;
 /// <summary>The cells of the row that a reader stands on, by what they mean.</summary>
 internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
 {
-    private readonly bool guarded = mapping.Columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
-    private readonly string[] defaults = [.. Enum.GetValues<Term>().Select(t => mapping.Defaults.GetValueOrDefault(t, ""))];
+    private readonly bool _guarded = mapping.Columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
+    private readonly string[] _defaults = [.. Enum.GetValues<Term>().Select(t => mapping.Defaults.GetValueOrDefault(t, ""))];
 
     /// <summary>All defaults in one text, for telling whether they changed.</summary>
     public string Defaults { get; } = string.Join('\u001F', mapping.Defaults.OrderBy(d => d.Key).Select(d => $"{TermNames.Name(d.Key)}={d.Value}"));
@@ -16,7 +16,7 @@ internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
         {
             var column = mapping.ColumnOf(term);
             var text = column < 0 ? default : Cell(column);
-            return text.IsEmpty ? defaults[(int)term] : text;
+            return text.IsEmpty ? _defaults[(int)term] : text;
         }
     }
 
@@ -24,7 +24,7 @@ internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
     public ReadOnlySpan<char> Cell(int column)
     {
         var text = rows[column].Trim();
-        if (guarded)
+        if (_guarded)
             text = FormulaGuard.Unguard(text);
         return text.Length is >= 2 and <= 4 && (text is "\\N" or "NA" || text.Equals("NULL", StringComparison.OrdinalIgnoreCase)) ? default : text;
     }

@@ -18,13 +18,13 @@ internal sealed class RowIdentity
     /// <summary>Characters that a 64-bit number takes.</summary>
     private const int MarkLength = 4;
 
-    private readonly SeenHashes seen = new();
-    private readonly Dictionary<ulong, int> repeats = [];
-    private char[] text = new char[1024];
-    private int length;
+    private readonly SeenHashes _seen = new();
+    private readonly Dictionary<ulong, int> _repeats = [];
+    private char[] _text = new char[1024];
+    private int _length;
 
     /// <summary>Begins a row.</summary>
-    public void Begin() => length = 0;
+    public void Begin() => _length = 0;
 
     /// <summary>Adds what one column says; an empty cell adds nothing, so that a new empty column changes no identity.</summary>
     /// <param name="mark">What the column is; see <see cref="IdentityColumn"/>.</param>
@@ -43,7 +43,7 @@ internal sealed class RowIdentity
     public void Add(long number) => MemoryMarshal.Write(MemoryMarshal.AsBytes(Make(MarkLength)), number);
 
     /// <summary>Hash of all that was added.</summary>
-    public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(text.AsSpan(0, length)));
+    public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(_text.AsSpan(0, _length)));
 
     /// <summary>The identity of the row whose cells were added.</summary>
     /// <param name="occurrenceId">The row's own identifier, or empty.</param>
@@ -52,18 +52,18 @@ internal sealed class RowIdentity
     {
         var key = occurrenceId.IsEmpty ? Hash() : XxHash128.HashToUInt128(MemoryMarshal.AsBytes(occurrenceId), seed: 1);
         var mark = (ulong)key;
-        repeated = !seen.Add(mark);
+        repeated = !_seen.Add(mark);
         if (!repeated)
             return key;
-        var ordinal = repeats[mark] = repeats.GetValueOrDefault(mark) + 1;
+        var ordinal = _repeats[mark] = _repeats.GetValueOrDefault(mark) + 1;
         return XxHash128.HashToUInt128(MemoryMarshal.AsBytes(new Span<UInt128>(ref key)), seed: ordinal + 1);
     }
 
     private Span<char> Make(int room)
     {
-        if (length + room > text.Length)
-            Array.Resize(ref text, Math.Max(text.Length * 2, length + room));
-        length += room;
-        return text.AsSpan(length - room, room);
+        if (_length + room > _text.Length)
+            Array.Resize(ref _text, Math.Max(_text.Length * 2, _length + room));
+        _length += room;
+        return _text.AsSpan(_length - room, room);
     }
 }

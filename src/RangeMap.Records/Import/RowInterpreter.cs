@@ -9,8 +9,8 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
     private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");
     private static readonly ulong DefaultsMark = IdentityColumn.MarkOf("defaults");
 
-    private readonly RowIdentity identity = new();
-    private readonly TextPool pool = new();
+    private readonly RowIdentity _identity = new();
+    private readonly TextPool _pool = new();
 
     /// <summary>The record of the row that the cells stand on.</summary>
     public bool TryRead(long row, out Record? record, out RowFault? fault)
@@ -38,12 +38,12 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
             Present = present,
             Status = status,
             Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated | BeforeFirstYear.Of(taxon!, days),
-            Recorder = pool.Get(cells[Term.RecordedBy]),
-            Determiner = pool.Get(cells[Term.IdentifiedBy]),
+            Recorder = _pool.Get(cells[Term.RecordedBy]),
+            Determiner = _pool.Get(cells[Term.IdentifiedBy]),
             Stage = Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]),
             Sex = Word(ControlledWords.Sexes, cells[Term.Sex]),
             Count = count,
-            Site = pool.Get(cells[Term.Locality]),
+            Site = _pool.Get(cells[Term.Locality]),
             Point = place.Point,
             UncertaintyMetres = place.UncertaintyMetres,
         };
@@ -121,15 +121,15 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
         return fault is null;
     }
 
-    private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? pool.Get(text);
+    private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? _pool.Get(text);
 
     /// <summary>The identity, from what the row says and nothing else.</summary>
     private UInt128 KeyOf(out Doubts repeated)
     {
-        identity.Begin();
+        _identity.Begin();
         foreach (var (column, mark) in identityColumns)
-            identity.Add(mark, cells.Cell(column));
-        var key = identity.KeyOf(cells[Term.OccurrenceId], out var seenBefore);
+            _identity.Add(mark, cells.Cell(column));
+        var key = _identity.KeyOf(cells[Term.OccurrenceId], out var seenBefore);
         repeated = seenBefore ? Doubts.RepeatedRow : Doubts.None;
         return key;
     }
@@ -137,11 +137,11 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
     /// <summary>The content, from what the row says and how it was understood, so that a new understanding counts as a change.</summary>
     private UInt128 ContentOf(Taxon taxon, Square square, DayRange days, ReviewStatus status, bool present)
     {
-        identity.Add(TaxonMark, taxon.Id);
-        identity.Add(DefaultsMark, cells.Defaults);
-        identity.Add(square.Code);
-        identity.Add(((long)days.First.DayNumber << 32) | (uint)days.Last.DayNumber);
-        identity.Add(((long)status << 1) | (present ? 1L : 0));
-        return identity.Hash();
+        _identity.Add(TaxonMark, taxon.Id);
+        _identity.Add(DefaultsMark, cells.Defaults);
+        _identity.Add(square.Code);
+        _identity.Add(((long)days.First.DayNumber << 32) | (uint)days.Last.DayNumber);
+        _identity.Add(((long)status << 1) | (present ? 1L : 0));
+        return _identity.Hash();
     }
 }

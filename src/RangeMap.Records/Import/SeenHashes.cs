@@ -3,23 +3,23 @@ namespace RangeMap.Records;
 /// <summary>A set of 64-bit hashes in 8 bytes a slot, at most seven tenths full: 10 million in 128 MB.</summary>
 internal sealed class SeenHashes
 {
-    private ulong[] slots = new ulong[1 << 12];
-    private int count;
-    private bool hasZero;
+    private ulong[] _slots = new ulong[1 << 12];
+    private int _count;
+    private bool _hasZero;
 
     /// <summary>Adds a hash; false if it was there.</summary>
     public bool Add(ulong hash)
     {
         if (hash == 0)
         {
-            var isNew = !hasZero;
-            hasZero = true;
+            var isNew = !_hasZero;
+            _hasZero = true;
             return isNew;
         }
 
-        if (!Place(slots, hash))
+        if (!Place(_slots, hash))
             return false;
-        if (++count > slots.Length / 10 * 7)
+        if (++_count > _slots.Length / 10 * 7)
             Grow();
         return true;
     }
@@ -40,13 +40,13 @@ internal sealed class SeenHashes
 
     private void Grow()
     {
-        var larger = new ulong[slots.Length * 2];
-        foreach (var hash in slots)
+        var larger = new ulong[_slots.Length * 2];
+        foreach (var hash in _slots)
         {
             if (hash != 0)
                 Place(larger, hash);
         }
 
-        slots = larger;
+        _slots = larger;
     }
 }

@@ -18,7 +18,7 @@ internal sealed class TaxonColumns
 
     private static readonly string[] Fields = [Id, Name, Authorship, Rank, Vernacular, Parent, Accepted, Group, Aggregate, GeneraliseTo, FirstYear];
     private static readonly string[] Notes = ["season", "lengthMm", "knownArea", ConfusedWith, "marks", "evidence"];
-    private readonly Dictionary<string, int> columns = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
 
     /// <exception cref="ImportProblemException">A header stands twice, or a column that is needed is missing.</exception>
     public TaxonColumns(IReadOnlyList<string> header)
@@ -26,11 +26,11 @@ internal sealed class TaxonColumns
         for (var i = 0; i < header.Count; i++)
         {
             var name = Plain(header[i], i);
-            if (!columns.TryAdd(name, i))
+            if (!_columns.TryAdd(name, i))
                 throw new ImportProblemException(new($"Two columns are called \"{name}\".", "header of the taxon list", "Give each column a name of its own."));
         }
 
-        var missing = ((string[])[Id, Name]).Where(n => !columns.ContainsKey(n)).ToList();
+        var missing = ((string[])[Id, Name]).Where(n => !_columns.ContainsKey(n)).ToList();
         if (missing.Count > 0)
         {
             throw new ImportProblemException(new(
@@ -40,15 +40,15 @@ internal sealed class TaxonColumns
     }
 
     /// <summary>Columns that are kept among the notes although their meaning is not known.</summary>
-    public IReadOnlyList<string> Unknown => [.. columns.Keys.Where(c => !IsIn(c, Fields) && !IsIn(c, Notes))];
+    public IReadOnlyList<string> Unknown => [.. _columns.Keys.Where(c => !IsIn(c, Fields) && !IsIn(c, Notes))];
 
     /// <summary>Columns that go into the notes, with their places.</summary>
-    public IEnumerable<(string Name, int Column)> OfNotes => columns
+    public IEnumerable<(string Name, int Column)> OfNotes => _columns
         .Where(c => !IsIn(c.Key, Fields) && !RefusalColumns.Contains(c.Key))
         .Select(c => (Notes.FirstOrDefault(n => n.Equals(c.Key, StringComparison.OrdinalIgnoreCase)) ?? c.Key, c.Value));
 
     /// <summary>The place of a column, or -1.</summary>
-    public int IndexOf(string name) => columns.GetValueOrDefault(name, -1);
+    public int IndexOf(string name) => _columns.GetValueOrDefault(name, -1);
 
     private static bool IsIn(string column, string[] names) => names.Contains(column, StringComparer.OrdinalIgnoreCase);
 

@@ -3,10 +3,10 @@ namespace RangeMap.Records;
 /// <summary>The accepted taxa and their synonyms, found by identifier, scientific name or everyday name without regard to case.</summary>
 public sealed class TaxonList
 {
-    private readonly Dictionary<string, Taxon> byId = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Taxon?> byName = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, Taxon?>.AlternateLookup<ReadOnlySpan<char>> nameLookup;
-    private readonly Dictionary<string, Taxon>.AlternateLookup<ReadOnlySpan<char>> idLookup;
+    private readonly Dictionary<string, Taxon> _byId = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Taxon?> _byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, Taxon?>.AlternateLookup<ReadOnlySpan<char>> _nameLookup;
+    private readonly Dictionary<string, Taxon>.AlternateLookup<ReadOnlySpan<char>> _idLookup;
 
     /// <summary>Makes the list. A name that means two taxa is found only together with its authorship.</summary>
     /// <param name="taxa">The accepted taxa; identifiers must differ.</param>
@@ -16,11 +16,11 @@ public sealed class TaxonList
     {
         Taxa = [.. taxa];
         Synonyms = [.. synonyms ?? []];
-        idLookup = byId.GetAlternateLookup<ReadOnlySpan<char>>();
-        nameLookup = byName.GetAlternateLookup<ReadOnlySpan<char>>();
+        _idLookup = _byId.GetAlternateLookup<ReadOnlySpan<char>>();
+        _nameLookup = _byName.GetAlternateLookup<ReadOnlySpan<char>>();
         foreach (var taxon in Taxa)
         {
-            byId.Add(taxon.Id, taxon);
+            _byId.Add(taxon.Id, taxon);
             AddName(taxon.ScientificName, taxon.Authorship, taxon);
         }
 
@@ -28,7 +28,7 @@ public sealed class TaxonList
             AddSynonym(synonym);
         foreach (var taxon in Taxa.Where(t => t.VernacularName is not null))
             AddName(taxon.VernacularName!, null, taxon);
-        Names = [.. byName.Keys];
+        Names = [.. _byName.Keys];
     }
 
     /// <summary>A list without taxa.</summary>
@@ -44,22 +44,22 @@ public sealed class TaxonList
     internal IReadOnlyList<string> Names { get; }
 
     /// <summary>The taxon of an identifier, that of a synonym included; null if there is none.</summary>
-    public Taxon? FindById(ReadOnlySpan<char> id) => idLookup.TryGetValue(id, out var taxon) ? taxon : null;
+    public Taxon? FindById(ReadOnlySpan<char> id) => _idLookup.TryGetValue(id, out var taxon) ? taxon : null;
 
     /// <summary>
     /// The taxon of a name exactly as the list has it, but for case and with or without authorship; null if there is
     /// none or if the name means several. Allocates nothing.
     /// </summary>
-    public Taxon? FindByName(ReadOnlySpan<char> name) => nameLookup.TryGetValue(name, out var taxon) ? taxon : null;
+    public Taxon? FindByName(ReadOnlySpan<char> name) => _nameLookup.TryGetValue(name, out var taxon) ? taxon : null;
 
     /// <summary>True when the name stands for more than one taxon.</summary>
-    public bool IsAmbiguous(ReadOnlySpan<char> name) => nameLookup.TryGetValue(name, out var taxon) && taxon is null;
+    public bool IsAmbiguous(ReadOnlySpan<char> name) => _nameLookup.TryGetValue(name, out var taxon) && taxon is null;
 
     private void AddSynonym(Synonym synonym)
     {
-        if (!byId.TryGetValue(synonym.AcceptedId, out var taxon))
+        if (!_byId.TryGetValue(synonym.AcceptedId, out var taxon))
             return;
-        byId.TryAdd(synonym.Id, taxon);
+        _byId.TryAdd(synonym.Id, taxon);
         AddName(synonym.ScientificName, synonym.Authorship, taxon);
         if (synonym.VernacularName is { } everyday)
             AddName(everyday, null, taxon);
@@ -68,9 +68,9 @@ public sealed class TaxonList
     private void AddName(string name, string? authorship, Taxon taxon)
     {
         var plain = NameText.Normalise(name);
-        if (!byName.TryAdd(plain, taxon) && byName[plain] is { } other && other.Id != taxon.Id)
-            byName[plain] = null;
+        if (!_byName.TryAdd(plain, taxon) && _byName[plain] is { } other && other.Id != taxon.Id)
+            _byName[plain] = null;
         if (!string.IsNullOrWhiteSpace(authorship))
-            byName.TryAdd(NameText.Normalise($"{plain} {authorship}"), taxon);
+            _byName.TryAdd(NameText.Normalise($"{plain} {authorship}"), taxon);
     }
 }

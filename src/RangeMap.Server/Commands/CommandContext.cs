@@ -1,6 +1,5 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 
 namespace RangeMap.Server;
 
@@ -11,10 +10,9 @@ namespace RangeMap.Server;
 /// <param name="Clock">Tells the time.</param>
 public sealed record CommandContext(TextWriter Out, TextWriter Error, TextReader In, TimeProvider Clock)
 {
-    /// <summary>How machine output is written: camelCase, one object a line, absent values left out.</summary>
+    /// <summary>How machine output is written: camelCase, one object a line, every member on every line: null where there is no value.</summary>
     public static JsonSerializerOptions Json { get; } = new(JsonSerializerDefaults.Web)
     {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         // The output goes to programs, not into a page: letters with accents stay readable.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Data.Common;
 using RangeMap.Store;
 
 namespace RangeMap.Server;
@@ -25,7 +26,16 @@ public static class CommandLine
         }
         catch (UserException problem)
         {
-            return Complain(context, arguments, problem.Message, problem.Where, problem.Mend);
+            Complain(context, arguments, problem.Message, problem.Where, problem.Mend);
+            return problem.IsArgument ? ExitCode.BadArguments : ExitCode.Failed;
+        }
+        catch (EditionPassedException passed)
+        {
+            return Complain(context, arguments, passed.Message, "data folder", "Run the command again.");
+        }
+        catch (OperationCanceledException)
+        {
+            return Complain(context, arguments, "The command was stopped.", "command", "Nothing half-done was kept; run it again when you like.");
         }
         catch (StoreException problem)
         {
@@ -35,6 +45,10 @@ public static class CommandLine
         {
             return Complain(context, arguments, error.Message, "file", "Check the path and that you may read or write there.");
         }
+        catch (Exception error) when (error is DbException or InvalidDataException)
+        {
+            return Complain(context, arguments, $"The data folder cannot be read or written: {error.Message}", "data folder", "Is the disk full, or the folder in use or damaged? Nothing half-done was kept.");
+        }
     }
 
     private static RootCommand Root(CommandContext context) => new("RangeMap: from species records to grid squares, presence maps, and the front of an arriving species.")
@@ -43,11 +57,13 @@ public static class CommandLine
         ServeCommand.Make(context),
         TaxaCommand.Make(context),
         ImportCommand.Make(context),
+        UndoCommand.Make(context),
         RefusalsCommand.Make(context),
         PresenceCommand.Make(context),
         SpreadCommand.Make(context),
         GridCommand.Make(context),
         SimulateCommand.Make(context),
+        VerifyCommand.Make(context),
     };
 
     private static int Complain(CommandContext context, IEnumerable<string> arguments, string what, string where, string mend)

@@ -15,7 +15,7 @@ internal static class GridCommand
             var named = parsed.GetValue(places) ?? [];
             var file = parsed.GetValue(input);
             if (named.Length == 0 && file is null)
-                throw new UserException("No place was named.", "place", "Give a grid reference, \"LAT LON\" in quotes, or -i FILE.");
+                throw new UserException("No place was named.", "place", "Give a grid reference, \"LAT LON\" in quotes, or -i FILE.") { IsArgument = true };
             var json = parsed.GetValue(CommonOptions.Json);
             var failed = false;
             foreach (var place in named.Concat(file is null ? [] : Lines(context, file)))

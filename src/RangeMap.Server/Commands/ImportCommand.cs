@@ -20,6 +20,7 @@ internal static class ImportCommand
         var command = new Command("import", "Import records from files.") { files, dataset, mapping, order, dryRun, newTaxa, refusals, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(async (parsed, cancel) =>
         {
+            Check(parsed.GetRequiredValue(dataset), parsed.GetRequiredValue(files), parsed.GetValue(refusals));
             var folder = DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data));
             var refused = false;
             foreach (var file in parsed.GetRequiredValue(files))
@@ -40,6 +41,18 @@ internal static class ImportCommand
             return refused ? ExitCode.DoneWithRefusals : ExitCode.Done;
         });
         return command;
+    }
+
+    private static void Check(string dataset, string[] files, string? refusals)
+    {
+        if (string.IsNullOrWhiteSpace(dataset))
+            throw new UserException("The data set has no name.", "--dataset", "Name the data set that the records belong to.") { IsArgument = true };
+        if (refusals is null)
+            return;
+        if (files.Length > 1)
+            throw new UserException("The refused rows of several files do not fit in one.", "--refusals", "Import the files one by one, or write them with rangemap refusals BATCH.") { IsArgument = true };
+        if (Path.GetFullPath(refusals) == Path.GetFullPath(files[0]))
+            throw new UserException("The refused rows would be written over the file that is imported.", "--refusals", "Name another file.") { IsArgument = true };
     }
 
     /// <summary>Imports one file and says what became of it.</summary>

@@ -18,7 +18,7 @@ internal static class PresenceCommand
         };
         command.SetAction(async (parsed, cancel) =>
         {
-            var data = new CurrentData(DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
+            var data = new CurrentData(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
             var question = PresenceQuestion.Of(
                 data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality));
             var map = AnswerPresence.Answer(data, question);

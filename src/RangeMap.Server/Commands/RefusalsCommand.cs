@@ -15,7 +15,7 @@ internal static class RefusalsCommand
         var command = new Command("refusals", "Write the refused rows of an import, to mend and import again.") { batch, CommonOptions.Output, CommonOptions.Data };
         command.SetAction(parsed =>
         {
-            var folder = DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data));
+            var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var number = parsed.GetRequiredValue(batch);
             if (parsed.GetValue(CommonOptions.Output) is { } file)
                 Write(folder, number, file);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Net.Sockets;
 
 namespace RangeMap.Server;
 
@@ -17,10 +18,7 @@ internal static class ServeCommand
         var command = new Command("serve", "Serve a data folder over HTTP.") { CommonOptions.Data, Urls };
         command.SetAction(async (parsed, cancel) =>
         {
-            var path = parsed.GetRequiredValue(CommonOptions.Data);
-            if (!DataFolder.Exists(path))
-                throw new UserException("There is no data folder here yet.", path, "Make one with rangemap taxa and rangemap import, or try rangemap demo.");
-            await ServeAsync(DataFolder.Open(path), parsed.GetRequiredValue(Urls), context, cancel);
+            await ServeAsync(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)), parsed.GetRequiredValue(Urls), context, cancel);
             return ExitCode.Done;
         });
         return command;
@@ -34,7 +32,7 @@ internal static class ServeCommand
         {
             await host.StartAsync(cancel);
         }
-        catch (IOException error)
+        catch (Exception error) when (error is IOException or SocketException or FormatException or InvalidOperationException or ArgumentException)
         {
             throw new UserException($"The server cannot listen: {error.Message}", urls, "Stop what uses the address, or name another with --urls http://127.0.0.1:PORT.");
         }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using RangeMap.Grids;
 
 namespace RangeMap.Server;
 
@@ -21,7 +22,7 @@ internal static class SpreadCommand
         command.SetAction(parsed =>
         {
             var report = parsed.GetValue(table) is { } file
-                ? OfTable(context, file, parsed.GetRequiredValue(units), parsed.GetRequiredValue(timeUnit))
+                ? OfTable(context, file, parsed.GetRequiredValue(units), parsed.GetRequiredValue(timeUnit), Ask.Size(parsed.GetValue(CommonOptions.Grid)))
                 : OfTaxon(context, parsed.GetRequiredValue(CommonOptions.Data), parsed.GetValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(origin));
             if (parsed.GetValue(CommonOptions.Json))
                 context.WriteJson(report);
@@ -34,15 +35,15 @@ internal static class SpreadCommand
     private static SpreadJson OfTaxon(CommandContext context, string folder, string? taxon, string? grid, string? origin)
     {
         if (taxon is null)
-            throw new UserException("No taxon was named.", "taxon", "Give an identifier or scientific name, or a table with --table FILE.");
-        var data = new CurrentData(DataFolder.Open(folder).Database, context.Clock).Now();
+            throw new UserException("No taxon was named.", "taxon", "Give an identifier or scientific name, or a table with --table FILE.") { IsArgument = true };
+        var data = new CurrentData(DataFolder.OpenExisting(folder).Database, context.Clock).Now();
         return SpreadJson.Of(MeasureSpread.Answer(data, data.Find(taxon), Ask.Size(grid), origin is null ? null : Ask.Square(origin)));
     }
 
-    private static SpreadJson OfTable(CommandContext context, string file, string units, string timeUnit)
+    private static SpreadJson OfTable(CommandContext context, string file, string units, string timeUnit, SquareSize size)
     {
         using var opened = file == "-" ? null : new StreamReader(file);
-        var report = SpreadTable.Measure(opened ?? context.In, file, units == "km" ? 1 : 0.001, timeUnit);
+        var report = SpreadTable.Measure(opened ?? context.In, file, units == "km" ? 1 : 0.001, timeUnit, size);
         return SpreadJson.Of(Path.GetFileName(file), "", timeUnit, report, null);
     }
 

@@ -1,5 +1,3 @@
-using System.Collections.Concurrent;
-
 namespace RangeMap.Server;
 
 /// <summary>
@@ -10,7 +8,7 @@ internal sealed class AnswerCache
 {
     private const int MostAnswers = 4096;
 
-    private readonly ConcurrentDictionary<object, Lazy<object>> _answers = new();
+    private readonly MadeOnce<object, object> _answers = new();
 
     /// <summary>The answer to a question; made at most once while it is kept.</summary>
     /// <param name="question">A value that is equal for equal questions, of a type of its own for each kind of answer.</param>
@@ -20,16 +18,6 @@ internal sealed class AnswerCache
     {
         if (_answers.Count >= MostAnswers)
             _answers.Clear();
-        var answer = _answers.GetOrAdd(question, _ => new(() => make()));
-        try
-        {
-            return (T)answer.Value;
-        }
-        catch
-        {
-            // A failure must not be remembered as the answer.
-            _answers.TryRemove(question, out _);
-            throw;
-        }
+        return (T)_answers.GetOrMake(question, make);
     }
 }

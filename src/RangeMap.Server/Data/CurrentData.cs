@@ -14,16 +14,20 @@ public sealed class CurrentData(Database database, TimeProvider clock)
     private readonly Editions _editions = new(database);
     private DataSnapshot? _snapshot;
     private long _lookedAt;
+    private volatile bool _lookAgain;
+
+    /// <summary>Lets the next question look for a new edition at once.</summary>
+    public void LookAgain() => _lookAgain = true;
 
     /// <summary>The data now.</summary>
     public DataSnapshot Now()
     {
-        if (_snapshot is { } known && clock.GetElapsedTime(Volatile.Read(ref _lookedAt)) < LookEvery)
+        if (!_lookAgain && _snapshot is { } known && clock.GetElapsedTime(Volatile.Read(ref _lookedAt)) < LookEvery)
             return known;
         lock (_lock)
         {
-            var edition = _editions.Current();
-            if (_snapshot is null || _snapshot.Edition.Number != edition.Number)
+            _lookAgain = false;
+            for (var edition = _editions.Current(); _snapshot?.Edition.Number != edition.Number; edition = _editions.Current())
                 _snapshot = new(database, edition, clock);
             Volatile.Write(ref _lookedAt, clock.GetTimestamp());
             return _snapshot;

@@ -22,6 +22,12 @@ public sealed class DataFolder
     /// <summary>True when the folder holds a database already.</summary>
     public static bool Exists(string path) => File.Exists(DatabaseFile(path));
 
+    /// <summary>Opens a folder that holds data already.</summary>
+    /// <exception cref="UserException">It does not, or cannot be used.</exception>
+    public static DataFolder OpenExisting(string path) => Exists(path)
+        ? Open(path)
+        : throw new UserException("There is no data folder here yet.", path, "Make one with rangemap taxa and rangemap import, or try rangemap demo.");
+
     /// <summary>Opens a folder, making it and its database where they are absent.</summary>
     /// <exception cref="UserException">The folder cannot be made or used.</exception>
     public static DataFolder Open(string path)
@@ -35,7 +41,7 @@ public sealed class DataFolder
         {
             throw new UserException(problem.Message, path, problem.Mend);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UserException($"The data folder cannot be used: {error.Message}", path, "Name a folder that you may write to with --data.");
         }

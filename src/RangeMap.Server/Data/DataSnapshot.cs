@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using RangeMap.Grids;
 using RangeMap.Presence;
 using RangeMap.Records;
@@ -12,27 +11,23 @@ namespace RangeMap.Server;
 /// </summary>
 public sealed class DataSnapshot
 {
-    private readonly Database _database;
     private readonly CubeStore _cubes;
-    private readonly ConcurrentDictionary<int, Lazy<TaxonCube>> _own = new();
-    private readonly ConcurrentDictionary<(int Taxon, SquareSize Size), Lazy<SizedCube>> _sized = new();
-    private readonly ConcurrentDictionary<(string? Group, SquareSize Size), Lazy<Effort>> _effort = new();
-    private readonly Lazy<VisitLog> _visits;
-    private readonly Lazy<IReadOnlyList<TaxonSummary>> _summaries;
+    private readonly Editions _editions;
+    private readonly MadeOnce<int, TaxonCube> _own = new();
+    private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
+    private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
     internal DataSnapshot(Database database, Edition edition, TimeProvider clock)
     {
-        _database = database;
         _cubes = new(database);
+        _editions = new(database);
         Edition = edition;
         Taxa = new TaxonStore(database, clock).ReadTaxa();
         foreach (var taxon in Taxa)
             _byName.TryAdd(taxon.ScientificName, taxon);
         foreach (var taxon in Taxa)
             _byName[taxon.Id] = taxon;
-        _visits = new(ReadVisits);
-        _summaries = new(Summarise);
     }
 
     /// <summary>Which state of the data this is.</summary>
@@ -45,7 +40,7 @@ public sealed class DataSnapshot
     internal AnswerCache Answers { get; } = new();
 
     /// <summary>Taxa with their number of records and years.</summary>
-    public IReadOnlyList<TaxonSummary> Summaries => _summaries.Value;
+    public IReadOnlyList<TaxonSummary> Summaries => Answers.GetOrMake("summaries", Summarise);
 
     /// <summary>The taxon of an identifier or scientific name.</summary>
     /// <exception cref="UserException">There is none.</exception>
@@ -59,22 +54,24 @@ public sealed class DataSnapshot
 
     /// <summary>The taxon's cube at one square size.</summary>
     public SizedCube Cube(Taxon taxon, SquareSize size) =>
-        _sized.GetOrAdd((taxon.Number, size), _ => new(() => SizedCube.Of(Cube(taxon), size))).Value;
+        _sized.GetOrMake((taxon.Number, size), () => SizedCube.Of(Cube(taxon), size));
 
     /// <summary>Effort of the taxon's group at one square size.</summary>
-    public Effort Effort(Taxon taxon, SquareSize size) => _effort.GetOrAdd((taxon.Group, size), key => new(() => Measure(key.Group, size))).Value;
+    public Effort Effort(Taxon taxon, SquareSize size) => _effort.GetOrMake((taxon.Group, size), () => Measure(taxon.Group, size));
 
     /// <summary>Effort of all groups together at one square size.</summary>
-    public Effort EffortOfAll(SquareSize size) => _effort.GetOrAdd((AllGroups, size), _ => new(() => Presence.Effort.Of(_visits.Value, size, _ => true))).Value;
+    public Effort EffortOfAll(SquareSize size) => _effort.GetOrMake((AllGroups, size), () => Presence.Effort.Of(Visits, size, _ => true));
 
     private const string AllGroups = "\0all";
+
+    private VisitLog Visits => Answers.GetOrMake("visits", ReadVisits);
 
     private Effort Measure(string? group, SquareSize size)
     {
         var counts = new bool[Taxa.Count == 0 ? 1 : Taxa.Max(taxon => taxon.Number) + 1];
         foreach (var taxon in Taxa)
             counts[taxon.Number] = taxon.Group == group;
-        return Presence.Effort.Of(_visits.Value, size, number => number < counts.Length && counts[number]);
+        return Presence.Effort.Of(Visits, size, number => number < counts.Length && counts[number]);
     }
 
     private IEnumerable<Taxon> WithNested(Taxon aggregate)
@@ -91,7 +88,14 @@ public sealed class DataSnapshot
         }
     }
 
-    private TaxonCube Own(Taxon taxon) => _own.GetOrAdd(taxon.Number, number => new(() => Generalised(taxon, _cubes.Read([number])))).Value;
+    private TaxonCube Own(Taxon taxon) => _own.GetOrMake(taxon.Number, () => Generalised(taxon, OfThisEdition(_cubes.Read([taxon.Number]))));
+
+    /// <summary>
+    /// What was just read, if it is of this edition. Editions only grow, so when the newest is still this one, it was this
+    /// one at the time of reading.
+    /// </summary>
+    /// <exception cref="EditionPassedException">Something was committed since: what was read may already hold it.</exception>
+    private T OfThisEdition<T>(T read) => _editions.Current().Number == Edition.Number ? read : throw new EditionPassedException();
 
     private static TaxonCube Generalised(Taxon taxon, TaxonCube cube) =>
         taxon.GeneraliseTo is { } finest ? Generalisation.Generalise(cube, finest) : cube;
@@ -99,7 +103,7 @@ public sealed class DataSnapshot
     private VisitLog ReadVisits()
     {
         var sensitive = Taxa.Where(taxon => taxon.GeneraliseTo is not null).ToDictionary(taxon => taxon.Number, taxon => taxon.GeneraliseTo);
-        var log = new CubeStore(_database).ReadVisits();
+        var log = OfThisEdition(_cubes.ReadVisits());
         return sensitive.Count == 0 ? log : Generalisation.Generalise(log, number => sensitive.GetValueOrDefault(number));
     }
 

@@ -10,12 +10,16 @@ namespace RangeMap.Server;
 /// </summary>
 internal sealed class EditionTag(CurrentData current) : IEndpointFilter
 {
+    private const int MostAttempts = 5;
+
     private static readonly string Program = Assembly.GetExecutingAssembly().GetName().Version!.ToString(3);
 
     public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         var http = context.HttpContext;
-        var tag = string.Create(CultureInfo.InvariantCulture, $"W/\"{Program}-{current.Now().Edition.Number}\"");
+        var edition = current.Now().Edition;
+        // The time tells apart the same number of another data folder that was served at the same address before.
+        var tag = string.Create(CultureInfo.InvariantCulture, $"W/\"{Program}-{edition.Number}-{edition.MadeAt}\"");
         var asked = http.Request.Headers.IfNoneMatch;
         if (!StringValues.IsNullOrEmpty(asked) && asked.ToString().Contains(tag, StringComparison.Ordinal))
         {
@@ -23,9 +27,25 @@ internal sealed class EditionTag(CurrentData current) : IEndpointFilter
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        var answer = await next(context);
+        var answer = await AnswerAsync(context, next);
         Mark(http, tag);
         return answer;
+    }
+
+    private async ValueTask<object?> AnswerAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                return await next(context);
+            }
+            catch (EditionPassedException) when (attempt < MostAttempts)
+            {
+                // An import was committed under the question: it is asked again of the new state.
+                current.LookAgain();
+            }
+        }
     }
 
     private static void Mark(HttpContext http, string tag)

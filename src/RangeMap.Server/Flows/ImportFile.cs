@@ -101,7 +101,7 @@ public static class ImportFile
         raw.Clear();
         for (var count = 0; count < RowsPerChunk && reader.Read(); count++)
         {
-            raw.Append(reader.RawText).Append(SourceBlock.RowEnd);
+            SourceBlock.Append(raw, reader.RawText);
             if (reader.Record is { } record)
                 records.Add(record);
             else
@@ -114,14 +114,20 @@ public static class ImportFile
 
     private static FileStream Open(string path)
     {
+        FileStream file;
         try
         {
-            return new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
+            file = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
         }
+
+        if (file.CanSeek)
+            return file;
+        file.Dispose();
+        throw new UserException("This is a pipe or device, which cannot be read twice.", path, "Save the table as a file and import that.");
     }
 
     private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source);

@@ -22,7 +22,7 @@ public static class LoadTaxonList
         {
             throw new UserException(stopped.Problem.What, $"{path}, {stopped.Problem.Where}", stopped.Problem.Mend);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
         }

@@ -8,10 +8,10 @@ internal static class SpreadLabels
     public static string Of(string method) => method switch
     {
         SpreadMethods.FrontQuantile => "Front speed",
-        SpreadMethods.AllPoints => "Average of first records; low when squares are found late",
+        SpreadMethods.AllPoints => "Average of first records",
         SpreadMethods.RootArea => "Area equivalent",
-        SpreadMethods.Sectors => "Boundary, mean of directions",
-        SpreadMethods.Maximum => "Farthest square; follows single strays",
+        SpreadMethods.Sectors => "Boundary, mean of sectors",
+        SpreadMethods.Maximum => "Farthest square",
         _ => method,
     };
 }

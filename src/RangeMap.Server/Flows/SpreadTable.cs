@@ -1,21 +1,25 @@
 using System.Globalization;
 using nietras.SeparatedValues;
 using RangeMap.Change;
+using RangeMap.Grids;
 
 namespace RangeMap.Server;
 
 /// <summary>Measures spread from a plain table of first records: year,x,y or year,distance.</summary>
 public static class SpreadTable
 {
+    private const double MetresPerKm = 1000;
+
     /// <summary>Reads the table and measures.</summary>
     /// <param name="table">CSV with a header; other columns are passed over.</param>
     /// <param name="name">What to call it in messages.</param>
     /// <param name="kmPerUnit">Kilometres in one unit of x, y and distance.</param>
     /// <param name="timeUnit">What one step of the column year is.</param>
+    /// <param name="size">Side of the squares that the rows stand for.</param>
     /// <exception cref="UserException">The table has not the columns, or a cell is no number.</exception>
-    public static SpreadReport Measure(TextReader table, string name, double kmPerUnit, string timeUnit)
+    public static SpreadReport Measure(TextReader table, string name, double kmPerUnit, string timeUnit, SquareSize size = SquareSize.Km10)
     {
-        var options = new SpreadOptions { TimeUnit = timeUnit };
+        var options = new SpreadOptions { TimeUnit = timeUnit, SquareSideKm = (int)size / MetresPerKm };
         try
         {
             using var rows = Sep.Reader(o => o with { Unescape = true, Trim = SepTrim.All, CultureInfo = CultureInfo.InvariantCulture }).From(table);

@@ -15,6 +15,14 @@ internal sealed class ProblemAnswers(IProblemDetailsService problems, ILogger<Pr
         return await problems.TryWriteAsync(new() { HttpContext = context, ProblemDetails = details, Exception = exception });
     }
 
+    /// <summary>Gives the answers that no handler wrote, such as that of an address that is not served, a sentence to act on.</summary>
+    public static void Configure(ProblemDetailsOptions options) => options.CustomizeProblemDetails = answer => answer.ProblemDetails.Detail ??= answer.ProblemDetails.Status switch
+    {
+        StatusCodes.Status404NotFound => "Nothing is served at this address. /reference describes the addresses that are.",
+        StatusCodes.Status405MethodNotAllowed => "This address does not take that method; /reference tells which it takes.",
+        _ => "/reference describes what can be asked and how.",
+    };
+
     private static ProblemDetails Describe(Exception exception) => exception switch
     {
         UserException problem => new()
@@ -24,6 +32,7 @@ internal sealed class ProblemAnswers(IProblemDetailsService problems, ILogger<Pr
             Detail = $"{problem.Message} {problem.Mend}",
             Extensions = { ["parameter"] = problem.Where },
         },
+        EditionPassedException passed => new() { Title = "The data are changing", Status = StatusCodes.Status503ServiceUnavailable, Detail = passed.Message },
         BadHttpRequestException bad => new() { Title = "The request cannot be read", Status = bad.StatusCode, Detail = bad.Message },
         _ => new()
         {

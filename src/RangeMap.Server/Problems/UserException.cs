@@ -20,7 +20,10 @@ public sealed class UserException : Exception
     /// <summary>The HTTP status that fits.</summary>
     public int Status { get; }
 
+    /// <summary>True when what was asked is at fault, rather than the data or a file: the command line then tells of bad arguments.</summary>
+    public bool IsArgument { get; init; }
+
     /// <summary>A taxon that is not in the list.</summary>
     public static UserException UnknownTaxon(string name) =>
-        new($"No taxon of this data folder is called '{name}'.", "taxon", "Use an identifier or a whole scientific name; /api/v1/taxa?q= finds them.", StatusCodes.Status404NotFound);
+        new($"No taxon of this data folder is called '{name}'.", "taxon", "Use an identifier or a whole scientific name of the taxon list.", StatusCodes.Status404NotFound);
 }

@@ -9,6 +9,17 @@ internal static class SharedHeaders
 
     public static void UseSharedHeaders(this WebApplication app) => app.Use((context, next) =>
     {
+        // Set at the last moment: a failure clears what was set before it, and its answer needs them as much.
+        context.Response.OnStarting(() =>
+        {
+            Set(context);
+            return Task.CompletedTask;
+        });
+        return next(context);
+    });
+
+    private static void Set(HttpContext context)
+    {
         var headers = context.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
@@ -17,6 +28,5 @@ internal static class SharedHeaders
             headers.AccessControlAllowOrigin = "*";
         else if (!context.Request.Path.StartsWithSegments("/reference", StringComparison.Ordinal))
             headers.ContentSecurityPolicy = ViewerPolicy;
-        return next(context);
-    });
+    }
 }

@@ -25,13 +25,8 @@ public sealed class Database
         var database = new Database(text.ToString());
         try
         {
-            // Looked at before anything is set on it: another program's database must stay as it is.
-            using (var plain = new SqliteConnection(database._connectionText))
-            {
-                plain.Open();
-                Migrations.Check(plain);
-            }
-
+            if (File.Exists(path))
+                Look(path);
             using var connection = database.Connect();
             Migrations.Apply(connection);
         }
@@ -41,6 +36,47 @@ public sealed class Database
         }
 
         return database;
+    }
+
+    /// <summary>Works with a connection of its own and turns a failure of the database into a sentence.</summary>
+    /// <exception cref="StoreException">The database cannot be read or written.</exception>
+    internal T Use<T>(Func<SqliteConnection, T> work)
+    {
+        try
+        {
+            using var connection = Connect();
+            return work(connection);
+        }
+        catch (SqliteException error)
+        {
+            throw StoreFailure.Of(error);
+        }
+        catch (InvalidDataException error)
+        {
+            throw new StoreException($"The data folder is damaged: {error.Message}", "rangemap verify tells what is wrong; restore the folder from a backup.", error);
+        }
+    }
+
+    /// <summary>Looks at a file before anything is set on it: another program's database must stay as it is.</summary>
+    private static void Look(string path)
+    {
+        try
+        {
+            Look(path, SqliteOpenMode.ReadOnly);
+        }
+        catch (SqliteException)
+        {
+            // A program that was stopped while it made the file leaves a journal, which only a writer may play back.
+            Look(path, SqliteOpenMode.ReadWrite);
+        }
+    }
+
+    private static void Look(string path, SqliteOpenMode mode)
+    {
+        var text = new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false, DefaultTimeout = 60 };
+        using var connection = new SqliteConnection(text.ToString());
+        connection.Open();
+        Migrations.Check(connection);
     }
 
     /// <summary>A new connection, ready for use; the caller disposes of it.</summary>

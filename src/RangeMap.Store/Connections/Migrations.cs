@@ -18,9 +18,12 @@ internal static class Migrations
     /// <summary>Refuses a database that is not RangeMap's, or that a newer RangeMap has changed.</summary>
     public static void Check(SqliteConnection connection)
     {
-        var version = connection.ExecuteScalar<int>(DatabaseSql.ReadVersion);
-        var application = connection.ExecuteScalar<int>(DatabaseSql.ReadApplication);
-        if (application != ApplicationId && connection.ExecuteScalar<int>(DatabaseSql.CountTables) > 0)
+        // One transaction: another process may be making the tables at this moment.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        var version = connection.ExecuteScalar<int>(DatabaseSql.ReadVersion, transaction: transaction);
+        var application = connection.ExecuteScalar<int>(DatabaseSql.ReadApplication, transaction: transaction);
+        var isNew = version == 0 && application == 0 && connection.ExecuteScalar<int>(DatabaseSql.CountTables, transaction: transaction) == 0;
+        if (application != ApplicationId && !isNew)
             throw new StoreException("The file is a SQLite database of another program.", "Name another data folder with --data.");
         if (version > Newest)
             throw new StoreException($"The database has schema {version}; this program knows schemas up to {Newest}.", "Use a newer RangeMap for this data folder.");

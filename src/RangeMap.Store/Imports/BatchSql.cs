@@ -4,7 +4,7 @@ internal static class BatchSql
 {
     public const string Read = """
         SELECT b.number, d.id AS Dataset, b.file_name AS FileName, b.imported_at AS ImportedAt, b.header, b.rows_read AS Read, b.accepted, b.refused,
-            b.updated, b.unchanged, b.mapping, b.doubts
+            b.updated, b.unchanged, b.mapping, b.doubts, b.undone_at AS UndoneAt
         FROM batch AS b JOIN dataset AS d ON d.number = b.dataset
         """;
 

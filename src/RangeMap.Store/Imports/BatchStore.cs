@@ -7,18 +7,14 @@ namespace RangeMap.Store;
 public sealed class BatchStore(Database database)
 {
     /// <summary>All batches, newest first.</summary>
-    public IReadOnlyList<StoredBatch> ReadAll()
-    {
-        using var connection = database.Connect();
-        return connection.Query<StoredBatch>(BatchSql.Read + " ORDER BY b.number DESC").AsList();
-    }
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyList<StoredBatch> ReadAll() => database.Use(connection =>
+        connection.Query<StoredBatch>(BatchSql.Read + " ORDER BY b.number DESC").AsList());
 
     /// <summary>One batch, or null.</summary>
-    public StoredBatch? Read(long number)
-    {
-        using var connection = database.Connect();
-        return connection.QuerySingleOrDefault<StoredBatch>(BatchSql.Read + " WHERE b.number = @number", new { number });
-    }
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public StoredBatch? Read(long number) => database.Use(connection =>
+        connection.QuerySingleOrDefault<StoredBatch>(BatchSql.Read + " WHERE b.number = @number", new { number }));
 
     /// <summary>The refused rows of a batch, in the order of the file, streamed.</summary>
     public IEnumerable<Refusal> Refusals(long batch)
@@ -29,12 +25,12 @@ public sealed class BatchStore(Database database)
     }
 
     /// <summary>A row of a batch as it was sent, or null where there is none.</summary>
-    public string? SourceRow(long batch, long row)
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public string? SourceRow(long batch, long row) => database.Use(connection =>
     {
-        using var connection = database.Connect();
         var block = connection.QuerySingleOrDefault<BlockRow>(BatchSql.ReadBlockOfRow, new { batch, row });
         return block is null ? null : SourceBlock.Read(block.Data, row - block.FirstRow);
-    }
+    });
 
     private sealed record RefusalRow
     {
@@ -97,4 +93,7 @@ public sealed record StoredBatch
 
     /// <summary>JSON: doubts by name.</summary>
     public string Doubts { get; init; } = "{}";
+
+    /// <summary>When the batch was taken back, ISO 8601 in UTC; null while it counts.</summary>
+    public string? UndoneAt { get; init; }
 }

@@ -6,33 +6,43 @@ namespace RangeMap.Store;
 
 /// <summary>
 /// Collects what a change of records does to the cube and the visit log, and writes it as segments within the same
-/// transaction. Memory stays bounded: when much has gathered it is written early, as a segment of its own.
+/// transaction. Memory stays bounded: when much has gathered it is written early, as segments of its own. Sorting and
+/// packing run beside whatever else the import does; only the writing itself needs the connection.
 /// </summary>
 internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction transaction)
 {
-    /// <summary>Cells and visits kept before they are written: about 100 MB at 24 bytes each. Small in debug builds, so that tests cross the seam.</summary>
+    /// <summary>Cells and visits kept before they are packed: about 100 MB at 24 bytes each. Small in debug builds, so that tests cross the seam.</summary>
 #if DEBUG
     private const int MostGathered = 50;
 #else
     private const int MostGathered = 4_000_000;
 #endif
 
-    private readonly Dictionary<int, List<CubeCell>> _cells = [];
-    private readonly List<VisitEntry> _visits = [];
+    private Dictionary<int, List<CubeCell>> _cells = [];
+    private List<VisitEntry> _visits = [];
     private int _gathered;
+    private Task<PackedChange>? _packing;
 
     public void Add(int taxon, in CubeCell cell)
     {
         ref var cells = ref CollectionsMarshal.GetValueRefOrAddDefault(_cells, taxon, out _);
         (cells ??= []).Add(cell);
-        _gathered++;
+        PackWhenMany();
     }
 
     public void Add(in VisitEntry visit)
     {
         _visits.Add(visit);
-        if (++_gathered >= MostGathered)
-            Write();
+        PackWhenMany();
+    }
+
+    /// <summary>Adds what a stored record says.</summary>
+    public void Add(RecordRow row)
+    {
+        if (row.TryCell(out var cell))
+            Add((int)row.Taxon, cell);
+        if (row.TryVisit(out var visit))
+            Add(visit);
     }
 
     /// <summary>Takes back what a stored record had added.</summary>
@@ -44,13 +54,36 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
             Add(visit with { Count = -visit.Count });
     }
 
+    /// <summary>Begins to pack what has gathered, after writing what was packed before.</summary>
+    public void BeginPacking()
+    {
+        WritePacked();
+        var (cells, visits) = (_cells, _visits);
+        (_cells, _visits, _gathered) = ([], [], 0);
+        _packing = Task.Run(() => PackedChange.Of(cells, visits));
+    }
+
+    /// <summary>Writes all that was added.</summary>
     public void Write()
     {
-        foreach (var (taxon, cells) in _cells)
-            CubeStore.Add(connection, transaction, taxon, TaxonCube.Gather(CollectionsMarshal.AsSpan(cells)));
-        CubeStore.Add(connection, transaction, VisitLog.Gather(CollectionsMarshal.AsSpan(_visits)));
-        _cells.Clear();
-        _visits.Clear();
-        _gathered = 0;
+        BeginPacking();
+        WritePacked();
+    }
+
+    private void WritePacked()
+    {
+        if (_packing is null)
+            return;
+        var packed = _packing.GetAwaiter().GetResult();
+        foreach (var (taxon, segment) in packed.Cubes)
+            CubeStore.Add(connection, transaction, taxon, segment);
+        CubeStore.Add(connection, transaction, packed.Visits);
+        _packing = null;
+    }
+
+    private void PackWhenMany()
+    {
+        if (++_gathered >= MostGathered)
+            BeginPacking();
     }
 }

@@ -14,6 +14,9 @@ namespace RangeMap.Store;
 /// </summary>
 public sealed class ImportSession : IDisposable
 {
+    /// <summary>How long a change waits for another program's to end.</summary>
+    internal const int LongestWaitSeconds = 600;
+
     private readonly SqliteConnection _connection;
     private readonly SqliteTransaction _transaction;
     private readonly TimeProvider _clock;
@@ -29,10 +32,13 @@ public sealed class ImportSession : IDisposable
     private readonly Dictionary<Doubts, int> _doubts = [];
     private readonly Dictionary<string, int> _newTaxa = new(StringComparer.Ordinal);
     private int _added, _updated, _unchanged, _refused;
+    private bool _failed;
 
-    private ImportSession(Database database, string datasetId, string fileName, TimeProvider clock)
+    private ImportSession(SqliteConnection connection, string datasetId, string fileName, TimeProvider clock)
     {
-        _connection = database.Connect();
+        _connection = connection;
+        // A large import by another program takes its minutes; waiting for it is better than failing.
+        _connection.DefaultTimeout = LongestWaitSeconds;
         _transaction = _connection.BeginTransaction(deferred: false);
         _clock = clock;
         _dataset = _connection.QuerySingleOrDefault<long?>(ImportSql.FindDataset, new { Id = datasetId }, _transaction)
@@ -60,15 +66,33 @@ public sealed class ImportSession : IDisposable
     /// <param name="datasetId">The data set that the file belongs to; made if it is new.</param>
     /// <param name="fileName">Name of the file, for people.</param>
     /// <param name="clock">Tells the time of the import.</param>
-    public static ImportSession Begin(Database database, string datasetId, string fileName, TimeProvider clock) =>
-        new(database, datasetId, fileName, clock);
+    /// <exception cref="StoreException">The database cannot be written to, or another import did not end within ten minutes.</exception>
+    public static ImportSession Begin(Database database, string datasetId, string fileName, TimeProvider clock)
+    {
+        SqliteConnection? connection = null;
+        try
+        {
+            connection = database.Connect();
+            return new(connection, datasetId, fileName, clock);
+        }
+        catch (SqliteException error)
+        {
+            connection?.Dispose();
+            throw StoreFailure.Of(error);
+        }
+    }
 
     /// <summary>Keeps rows as they were sent.</summary>
-    public void KeepSource(SourceBlock block) =>
-        _connection.Execute(ImportSql.AddSourceBlock, new { Batch, block.FirstRow, RowCount = block.Count, block.Data }, _transaction);
+    /// <exception cref="StoreException">The database cannot be written to.</exception>
+    public void KeepSource(SourceBlock block) => Write(this, block, static (session, block) => session._connection.Execute(
+        ImportSql.AddSourceBlock, new { session.Batch, block.FirstRow, RowCount = block.Count, block.Data }, session._transaction));
 
     /// <summary>Keeps a record: adds it, or changes the one of the same key, or finds that nothing changed.</summary>
-    public void Keep(Record record)
+    /// <param name="record">The record; within one import no two have the same key.</param>
+    /// <exception cref="StoreException">The database cannot be written to.</exception>
+    public void Keep(Record record) => Write(this, record, static (session, record) => session.KeepRecord(record));
+
+    private void KeepRecord(Record record)
     {
         var stored = _keysMayExist ? Find(record.Key) : null;
         if (stored is { } same && same.Content == (long)(ulong)record.Content)
@@ -90,14 +114,15 @@ public sealed class ImportSession : IDisposable
 
     /// <summary>Keeps a refused row with its reason.</summary>
     /// <param name="refusal">What was wrong, and where.</param>
-    public void Refuse(Refusal refusal)
+    /// <exception cref="StoreException">The database cannot be written to.</exception>
+    public void Refuse(Refusal refusal) => Write(this, refusal, static (session, refusal) =>
     {
-        _refused++;
-        _connection.Execute(
+        session._refused++;
+        session._connection.Execute(
             ImportSql.AddRefusal,
-            new { Batch, refusal.Row, refusal.Line, refusal.Field, refusal.Value, refusal.Reason, Raw = refusal.RawText },
-            _transaction);
-    }
+            new { session.Batch, refusal.Row, refusal.Line, refusal.Field, refusal.Value, refusal.Reason, Raw = refusal.RawText },
+            session._transaction);
+    });
 
     /// <summary>What the import has done so far.</summary>
     public ImportFigures Figures() => new(Batch, (long)_added + _updated + _unchanged + _refused, _added, _refused, _updated, _unchanged, DoubtCounts());
@@ -109,7 +134,21 @@ public sealed class ImportSession : IDisposable
     /// <param name="fileHash">Hash of the file's bytes.</param>
     /// <param name="header">The header row as it was sent.</param>
     /// <param name="mapping">Which column was taken for which term.</param>
+    /// <exception cref="StoreException">The database cannot be written to; nothing of the import is kept.</exception>
     public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    {
+        ThrowIfFailed();
+        try
+        {
+            return Finish(fileHash, header, mapping);
+        }
+        catch (SqliteException error)
+        {
+            throw Failed(error);
+        }
+    }
+
+    private ImportFigures Finish(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
     {
         var batch = _added + _updated == 0
             ? _connection.QuerySingleOrDefault<long?>(ImportSql.SameFileBefore, new { Dataset = _dataset, FileHash = fileHash, Batch }, _transaction)
@@ -118,10 +157,11 @@ public sealed class ImportSession : IDisposable
             return Figures() with { Batch = earlier };
         var figures = Figures();
 
-        _change.Write();
-        CubeStore.Compact(_connection, _transaction);
+        _change.BeginPacking();
         if (_indexDropped)
             _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
+        _change.Write();
+        CubeStore.Compact(_connection, _transaction);
         var row = new
         {
             Batch, FileHash = fileHash, Header = header, figures.Read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
@@ -150,7 +190,7 @@ public sealed class ImportSession : IDisposable
         if (taxon.Number != 0)
             return taxon.Number;
         if (!_newTaxa.TryGetValue(taxon.Id, out var number))
-            _newTaxa.Add(taxon.Id, number = _connection.ExecuteScalar<int>(TaxonSql.KeepTaxon, TaxonRow.Of(taxon), _transaction));
+            _newTaxa.Add(taxon.Id, number = _connection.ExecuteScalar<int>(TaxonSql.AddTaxon, TaxonRow.Of(taxon), _transaction));
         return number;
     }
 
@@ -179,6 +219,33 @@ public sealed class ImportSession : IDisposable
         _connection.Execute(ImportSql.KeepReplaced, new { Batch, Id = id }, _transaction);
         Bind(_replace, record).Bind(23, id).Run();
         _updated++;
+    }
+
+    /// <summary>Runs one step of the import and turns a failure of the database into a sentence.</summary>
+    private static void Write<T>(ImportSession session, T what, Action<ImportSession, T> step)
+    {
+        session.ThrowIfFailed();
+        try
+        {
+            step(session, what);
+        }
+        catch (SqliteException error)
+        {
+            throw session.Failed(error);
+        }
+    }
+
+    private StoreException Failed(SqliteException error)
+    {
+        _failed = true;
+        return StoreFailure.Of(error);
+    }
+
+    /// <summary>A full disk may have ended the transaction: a further step would then be kept on its own, half an import.</summary>
+    private void ThrowIfFailed()
+    {
+        if (_failed)
+            throw new InvalidOperationException("The import has failed; it can only be disposed of.");
     }
 
     private PreparedStatement Bind(PreparedStatement statement, Record record) => statement

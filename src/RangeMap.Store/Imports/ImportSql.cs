@@ -11,7 +11,7 @@ internal static class ImportSql
     public const string AnyRecord = "SELECT EXISTS (SELECT 1 FROM record)";
 
     public const string SameFileBefore =
-        "SELECT number FROM batch WHERE dataset = @Dataset AND file_hash = @FileHash AND number <> @Batch ORDER BY number DESC LIMIT 1";
+        "SELECT number FROM batch WHERE dataset = @Dataset AND file_hash = @FileHash AND number <> @Batch AND undone_at IS NULL ORDER BY number DESC LIMIT 1";
 
     public const string AddBatch = """
         INSERT INTO batch (dataset, file_name, file_hash, imported_at, header)
@@ -38,7 +38,8 @@ internal static class ImportSql
 
     public const string FindByKey = "SELECT id, key_low, content, dataset FROM record WHERE key_high = ?1";
 
-    private const string Columns =
+    /// <summary>What a version of a record consists of.</summary>
+    internal const string Columns =
         "batch, row_number, dataset, key_high, key_low, content, taxon, square, first_day, last_day, present, status, doubts, "
         + "recorder, determiner, stage, sex, individuals, site, latitude, longitude, uncertainty";
 

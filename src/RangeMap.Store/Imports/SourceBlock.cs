@@ -6,16 +6,27 @@ namespace RangeMap.Store;
 /// <summary>Some thousand rows of a file as they were sent, compressed: nothing that a user gave is lost.</summary>
 /// <param name="FirstRow">Number of the first row, counted from 1 after the header.</param>
 /// <param name="Count">Number of rows.</param>
-/// <param name="Data">Deflated UTF-8, each row followed by <see cref="RowEnd"/>.</param>
+/// <param name="Data">Deflated UTF-8, each row as <see cref="Append"/> writes it.</param>
 public sealed record SourceBlock(long FirstRow, int Count, byte[] Data)
 {
     /// <summary>Ends a row: U+001E, "record separator" by its definition, so that line ends within quotes stay as they are.</summary>
-    public const char RowEnd = '\u001E';
+    private const char RowEnd = '\u001E';
+
+    /// <summary>Stands before a <see cref="RowEnd"/>, or another of itself, that belongs to a row: U+001B, "escape" by its definition.</summary>
+    private const char Escape = '\u001B';
+
+    /// <summary>Adds a row to those that <see cref="Pack"/> will take.</summary>
+    public static void Append(StringBuilder rows, ReadOnlySpan<char> row)
+    {
+        for (int special; (special = row.IndexOfAny(RowEnd, Escape)) >= 0; row = row[(special + 1)..])
+            rows.Append(row[..special]).Append(Escape).Append(row[special]);
+        rows.Append(row).Append(RowEnd);
+    }
 
     /// <summary>Packs rows.</summary>
     /// <param name="firstRow">Number of the first row.</param>
     /// <param name="count">Number of rows.</param>
-    /// <param name="rows">The rows, each followed by <see cref="RowEnd"/>.</param>
+    /// <param name="rows">The rows, each added with <see cref="Append"/>.</param>
     public static SourceBlock Pack(long firstRow, int count, StringBuilder rows)
     {
         using var packed = new MemoryStream();
@@ -30,10 +41,26 @@ public sealed record SourceBlock(long FirstRow, int Count, byte[] Data)
     }
 
     /// <summary>The text of a row, or null when the block does not hold it.</summary>
-    public static string? Read(byte[] data, long index)
+    /// <exception cref="InvalidDataException">The bytes are no packed rows.</exception>
+    public static string? Read(byte[] data, long index) => index < 0 ? null : Rows(data).Skip((int)Math.Min(index, int.MaxValue)).FirstOrDefault();
+
+    /// <summary>All rows of a block, in the order of the file.</summary>
+    /// <exception cref="InvalidDataException">The bytes are no packed rows.</exception>
+    public static IEnumerable<string> Rows(byte[] data)
     {
         using var reader = new StreamReader(new DeflateStream(new MemoryStream(data), CompressionMode.Decompress), Encoding.UTF8);
-        var rows = reader.ReadToEnd().Split(RowEnd);
-        return index >= 0 && index < rows.Length - 1 ? rows[index] : null;
+        var row = new StringBuilder();
+        for (int next; (next = reader.Read()) >= 0;)
+        {
+            if (next == RowEnd)
+            {
+                yield return row.ToString();
+                row.Clear();
+            }
+            else
+            {
+                row.Append((char)(next == Escape ? reader.Read() : next));
+            }
+        }
     }
 }

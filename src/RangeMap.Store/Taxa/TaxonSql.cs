@@ -20,6 +20,12 @@ internal static class TaxonSql
         RETURNING number
         """;
 
+    /// <summary>Adds a taxon that a file of records named; one that the list has meanwhile keeps all that the list says of it.</summary>
+    public const string AddTaxon = """
+        INSERT INTO taxon (id, scientific_name, rank, notes) VALUES (@Id, @ScientificName, @Rank, @Notes)
+        ON CONFLICT (id) DO UPDATE SET id = excluded.id RETURNING number
+        """;
+
     public const string KeepSynonym = """
         INSERT INTO synonym (id, name, authorship, vernacular_name, taxon)
         SELECT @Id, @ScientificName, @Authorship, @VernacularName, number FROM taxon WHERE id = @AcceptedId

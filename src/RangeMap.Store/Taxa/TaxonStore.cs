@@ -10,24 +10,18 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
     public TaxonList Read() => new(ReadTaxa(), ReadSynonyms());
 
     /// <summary>Every accepted taxon, by number.</summary>
-    public IReadOnlyList<Taxon> ReadTaxa()
-    {
-        using var connection = database.Connect();
-        return [.. connection.Query<TaxonRow>(TaxonSql.ReadTaxa).Select(row => row.ToTaxon())];
-    }
+    public IReadOnlyList<Taxon> ReadTaxa() => database.Use<IReadOnlyList<Taxon>>(connection =>
+        [.. connection.Query<TaxonRow>(TaxonSql.ReadTaxa).Select(row => row.ToTaxon())]);
 
     /// <summary>Every other name of a taxon.</summary>
-    public IReadOnlyList<Synonym> ReadSynonyms()
-    {
-        using var connection = database.Connect();
-        return [.. connection.Query<SynonymRow>(TaxonSql.ReadSynonyms).Select(row => row.ToSynonym())];
-    }
+    public IReadOnlyList<Synonym> ReadSynonyms() => database.Use<IReadOnlyList<Synonym>>(connection =>
+        [.. connection.Query<SynonymRow>(TaxonSql.ReadSynonyms).Select(row => row.ToSynonym())]);
 
     /// <summary>Adds taxa and synonyms, or updates those whose identifier is known; taxa that the list no longer names stay.</summary>
     /// <returns>The taxa with their numbers.</returns>
-    public IReadOnlyList<Taxon> Keep(IEnumerable<Taxon> taxa, IEnumerable<Synonym> synonyms)
+    /// <exception cref="StoreException">The database cannot be written to; nothing of the list is kept.</exception>
+    public IReadOnlyList<Taxon> Keep(IEnumerable<Taxon> taxa, IEnumerable<Synonym> synonyms) => database.Use(connection =>
     {
-        using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
         var kept = taxa
             .Select(taxon => taxon with { Number = connection.ExecuteScalar<int>(TaxonSql.KeepTaxon, TaxonRow.Of(taxon), transaction) })
@@ -37,5 +31,5 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
         Editions.Advance(connection, transaction, "taxon list", clock.GetUtcNow());
         transaction.Commit();
         return kept;
-    }
+    });
 }

@@ -1,9 +1,9 @@
 // The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
-import { api, tableAddress, pictureAddress, type Arrivals, type Presence } from '../api.ts';
+import { api, tableAddress, type Arrivals, type Presence } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import { periodInWords } from '../periods.ts';
-import { SHADINGS, type ViewState } from '../state.ts';
+import { SHADINGS, sideMetres, type ViewState } from '../state.ts';
 import { differs, type Store } from '../store.ts';
 import { followColours, type Colours } from '../styles/colours.ts';
 import { rampColours } from '../styles/ramp.ts';
@@ -49,7 +49,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
   store.follow((now, before) => {
     host.hidden = now.taxon === null;
     if (differs(now, before, 'taxon', 'size', 'periods', 'quality', 'mode')) ask(now);
-    if (differs(now, before, 'mode', 'shading', 'year', 'periods')) repaint();
+    if (differs(now, before, 'mode', 'shading', 'year', 'periods', 'size')) repaint();
     if (differs(now, before, 'shading')) redraw();
   });
   followColours((read) => {
@@ -61,7 +61,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
 
 function painting(state: ViewState, classes: YearClass[], { ramp, land, ink }: Colours): Painting {
   const number = state.mode === 'presence' ? state.periods.length : classes.length;
-  return { mode: state.mode, shading: state.shading, year: state.year, classes, colours: rampColours(ramp, number), land, ink };
+  return { mode: state.mode, shading: state.shading, year: state.year, side: sideMetres(state.size), classes, colours: rampColours(ramp, number), land, ink };
 }
 
 function presenceLegend({ features, omitted }: Presence, store: Store, { ramp }: Colours): Node[] {
@@ -113,6 +113,5 @@ function takeAway({ taxon, size, periods, quality }: ViewState): Node[] {
   if (taxon === null) return [];
   const q = { taxon, size, periods, quality };
   const link = (name: string, href: string) => el('a', { href, download: true }, name);
-  return [el('p', { class: 'take' }, 'Take this map: ', link('PDF', pictureAddress(q, 'pdf')), ' ', link('PNG', pictureAddress(q, 'png')), ' ', link('SVG', pictureAddress(q, 'svg')),
-    ' · its squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
+  return [el('p', { class: 'take' }, 'Take these squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
 }

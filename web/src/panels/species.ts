@@ -34,7 +34,7 @@ function drawTaxon(taxon: Taxon): Node[] {
 function remarks(taxon: Taxon): Node[] {
   const lines: [string, string | null | undefined][] = [
     ['Told by', taxon.notes?.marks],
-    ['Season', taxon.notes?.season],
+    ['Weeks', taxon.notes?.season],
     ['Stands for', taxon.members.length > 0 ? taxon.members.join(', ') : null],
     ['Belongs to', taxon.aggregate],
     ['Places', taxon.sensitive ? 'Sensitive species: places are shown coarser than they are known.' : null],

@@ -1,5 +1,5 @@
 // How fast and which way: every estimate with its interval and its number of squares, a chart of the advance, a rose of directions.
-import { api, type Estimator, type Sector, type Spread } from '../api.ts';
+import { api, type Estimator, type Phase, type Sector, type Spread } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import type { Store } from '../store.ts';
@@ -34,6 +34,7 @@ function drawSpread(spread: Spread): Node[] {
     ...(spread.origin === null ? [] : [el('p', { class: 'note' }, `Distances run from ${spread.origin.square} (${spread.origin.how}).`)]),
     ...(spread.points.length === 0 ? [] : [el('h4', {}, 'The advance'), advanceChart(spread)]),
     ...(measured.length === 0 ? [] : [el('h4', {}, 'Speed, km a year'), intervalBars(measured), estimatorList(measured)]),
+    ...phaseList(spread.phases),
     ...refusals(refused),
     ...directions(spread.sectors),
   ];
@@ -49,6 +50,13 @@ function inWords(e: Estimator): string {
 function estimatorList(measured: Estimator[]): HTMLElement {
   return el('details', {}, el('summary', {}, 'The same in words'),
     el('dl', { class: 'estimators' }, ...measured.flatMap((e) => [el('dt', {}, name(e)), el('dd', {}, `${inWords(e)}.`, e.note ? ` ${e.note}` : '')])));
+}
+
+function phaseList(phases: Phase[]): Node[] {
+  if (phases.length === 0) return [];
+  const row = (p: Phase) => el('tr', {}, el('th', { scope: 'row' }, years(Math.round(p.from), Math.round(p.to))), el('td', {}, speed(p.kmPerYear)), el('td', {}, `${speed(p.low)} to ${speed(p.high)}`));
+  const head = ['Years', 'Km a year', 'Interval'].map((text) => el('th', { scope: 'col' }, text));
+  return [el('h4', {}, 'The speed changed'), el('table', {}, el('thead', {}, el('tr', {}, ...head)), el('tbody', {}, ...phases.map(row)))];
 }
 
 function refusals(refused: Estimator[]): Node[] {

@@ -31,12 +31,12 @@ export function mountSquare(host: HTMLElement, store: Store): void {
   }
 
   store.follow((now, before) => {
-    if (!differs(now, before, 'square', 'taxon', 'periods')) return;
-    const { square, taxon, periods } = now;
+    if (!differs(now, before, 'square', 'taxon', 'periods', 'quality')) return;
+    const { square, taxon, periods, quality } = now;
     isNewSquare = now !== before && square !== before.square;
     input.value = square ?? '';
     if (square === null) asked.clear();
-    else asked.ask((signal) => api.square(square, taxon, periods, signal));
+    else asked.ask((signal) => api.square(square, taxon, periods, quality, signal));
   });
 }
 

@@ -3,13 +3,13 @@ namespace RangeMap.Records;
 /// <summary>Which column of a file means what, as found from the header and stated by a mapping file.</summary>
 public sealed class ColumnMapping
 {
-    private readonly int[] columnOfTerm = Enumerable.Repeat(-1, Enum.GetValues<Term>().Length).ToArray();
-    private readonly Term?[] termOfColumn;
+    private readonly int[] _columnOfTerm = Enumerable.Repeat(-1, Enum.GetValues<Term>().Length).ToArray();
+    private readonly Term?[] _termOfColumn;
 
     private ColumnMapping(IReadOnlyList<string> columns, MappingFile? stated)
     {
         Columns = columns;
-        termOfColumn = new Term?[columns.Count];
+        _termOfColumn = new Term?[columns.Count];
         Defaults = stated?.Defaults ?? new Dictionary<Term, string>();
     }
 
@@ -21,7 +21,7 @@ public sealed class ColumnMapping
 
     /// <summary>Each column with the term it is read as, or "kept, not used".</summary>
     public IReadOnlyDictionary<string, string> Report => Columns
-        .Select((name, i) => (name, Use: termOfColumn[i] is { } term ? TermNames.Name(term) : RefusalColumns.Contains(name) ? "from an earlier refusal, ignored" : "kept, not used"))
+        .Select((name, i) => (name, Use: _termOfColumn[i] is { } term ? TermNames.Name(term) : RefusalColumns.Contains(name) ? "from an earlier refusal, ignored" : "kept, not used"))
         .ToDictionary(p => p.name, p => p.Use);
 
     /// <summary>Finds what the columns mean. A statement beats an official name, which beats a plain name.</summary>
@@ -39,10 +39,10 @@ public sealed class ColumnMapping
     }
 
     /// <summary>The column of a term, counted from 0, or -1.</summary>
-    public int ColumnOf(Term term) => columnOfTerm[(int)term];
+    public int ColumnOf(Term term) => _columnOfTerm[(int)term];
 
     /// <summary>The term of a column, or null.</summary>
-    public Term? TermOf(int column) => termOfColumn[column];
+    public Term? TermOf(int column) => _termOfColumn[column];
 
     /// <summary>True when the term has a column or a default.</summary>
     public bool Has(Term term) => ColumnOf(term) >= 0 || Defaults.ContainsKey(term);
@@ -73,7 +73,7 @@ public sealed class ColumnMapping
     {
         var found = Columns
             .Select((name, column) => (Column: column, Term: find(name)))
-            .Where(f => f.Term is { } term && ColumnOf(term) < 0 && termOfColumn[f.Column] is null && stated?.Columns.Keys.Contains(Columns[f.Column], StringComparer.OrdinalIgnoreCase) != true)
+            .Where(f => f.Term is { } term && ColumnOf(term) < 0 && _termOfColumn[f.Column] is null && stated?.Columns.Keys.Contains(Columns[f.Column], StringComparer.OrdinalIgnoreCase) != true)
             .ToList();
         foreach (var (column, term) in found)
             Assign(column, term!.Value);
@@ -88,8 +88,8 @@ public sealed class ColumnMapping
                 $"Say which one counts in a mapping file: {{\"columns\":{{\"{Columns[column]}\":\"{TermNames.Name(term)}\",\"{Columns[ColumnOf(term)]}\":null}}}}."));
         }
 
-        columnOfTerm[(int)term] = column;
-        termOfColumn[column] = term;
+        _columnOfTerm[(int)term] = column;
+        _termOfColumn[column] = term;
     }
 
     private void RequireTheNeedful()

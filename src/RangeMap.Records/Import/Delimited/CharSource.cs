@@ -17,22 +17,22 @@ internal sealed class CharSource
     private const char BadByte = '\uDC00';
     private static readonly char[] Windows1252 = DecodeWindows1252();
 
-    private readonly Stream stream;
-    private byte[] bytes = new byte[FirstBytes];
-    private int first;
-    private int last;
-    private bool streamEnded;
+    private readonly Stream _stream;
+    private byte[] _bytes = new byte[FirstBytes];
+    private int _first;
+    private int _last;
+    private bool _streamEnded;
 
     /// <param name="stream">Read from where it stands.</param>
     /// <param name="stated">The encoding, if known; else it is told from the first megabyte.</param>
     public CharSource(Stream stream, TextEncoding? stated)
     {
-        this.stream = stream;
+        _stream = stream;
         ReadSample();
-        var guess = EncodingGuess.Of(bytes.AsSpan(0, last), out first);
+        var guess = EncodingGuess.Of(_bytes.AsSpan(0, _last), out _first);
         Encoding = stated ?? guess;
         if (Encoding != guess)
-            first = 0;
+            _first = 0;
         MayHoldBadText = Encoding is TextEncoding.Utf16LittleEndian or TextEncoding.Utf16BigEndian;
     }
 
@@ -49,8 +49,8 @@ internal sealed class CharSource
             var written = Decode(destination);
             if (written > 0 || destination.IsEmpty)
                 return written;
-            if (streamEnded)
-                return first < last ? EscapeByte(destination) : 0;
+            if (_streamEnded)
+                return _first < _last ? EscapeByte(destination) : 0;
             Refill();
         }
     }
@@ -85,21 +85,21 @@ internal sealed class CharSource
     private void ReadSample()
     {
         Refill();
-        while (!streamEnded && bytes.Length < SampleBytes)
+        while (!_streamEnded && _bytes.Length < SampleBytes)
         {
-            Array.Resize(ref bytes, bytes.Length * 16);
+            Array.Resize(ref _bytes, _bytes.Length * 16);
             Refill();
         }
     }
 
     private void Refill()
     {
-        bytes.AsSpan(first, last - first).CopyTo(bytes);
-        last -= first;
-        first = 0;
-        var read = stream.ReadAtLeast(bytes.AsSpan(last), bytes.Length - last, throwOnEndOfStream: false);
-        streamEnded = read < bytes.Length - last;
-        last += read;
+        _bytes.AsSpan(_first, _last - _first).CopyTo(_bytes);
+        _last -= _first;
+        _first = 0;
+        var read = _stream.ReadAtLeast(_bytes.AsSpan(_last), _bytes.Length - _last, throwOnEndOfStream: false);
+        _streamEnded = read < _bytes.Length - _last;
+        _last += read;
     }
 
     private int Decode(Span<char> destination) => Encoding switch
@@ -114,8 +114,8 @@ internal sealed class CharSource
         var total = 0;
         while (true)
         {
-            var status = Utf8.ToUtf16(bytes.AsSpan(first, last - first), destination[total..], out var read, out var written, replaceInvalidSequences: false, isFinalBlock: streamEnded);
-            first += read;
+            var status = Utf8.ToUtf16(_bytes.AsSpan(_first, _last - _first), destination[total..], out var read, out var written, replaceInvalidSequences: false, isFinalBlock: _streamEnded);
+            _first += read;
             total += written;
             if (status != OperationStatus.InvalidData || total == destination.Length)
                 return total;
@@ -126,29 +126,29 @@ internal sealed class CharSource
     private int EscapeByte(Span<char> destination)
     {
         MayHoldBadText = true;
-        destination[0] = (char)(BadByte + bytes[first++]);
+        destination[0] = (char)(BadByte + _bytes[_first++]);
         return 1;
     }
 
     private int DecodeBytewise(Span<char> destination)
     {
-        var count = Math.Min(destination.Length, last - first);
+        var count = Math.Min(destination.Length, _last - _first);
         for (var i = 0; i < count; i++)
-            destination[i] = Windows1252[bytes[first + i]];
-        first += count;
+            destination[i] = Windows1252[_bytes[_first + i]];
+        _first += count;
         return count;
     }
 
     private int DecodeUtf16(Span<char> destination)
     {
-        var units = MemoryMarshal.Cast<byte, ushort>(bytes.AsSpan(first, last - first));
+        var units = MemoryMarshal.Cast<byte, ushort>(_bytes.AsSpan(_first, _last - _first));
         var count = Math.Min(units.Length, destination.Length);
         var target = MemoryMarshal.Cast<char, ushort>(destination);
         if (Encoding == TextEncoding.Utf16LittleEndian == BitConverter.IsLittleEndian)
             units[..count].CopyTo(target);
         else
             BinaryPrimitives.ReverseEndianness(units[..count], target);
-        first += 2 * count;
+        _first += 2 * count;
         return count;
     }
 

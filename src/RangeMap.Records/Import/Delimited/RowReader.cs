@@ -10,19 +10,19 @@ namespace RangeMap.Records;
 /// <param name="firstBuffer">Characters of the buffer until a longer row makes it grow; tests make it tiny.</param>
 internal sealed class RowReader(CharSource source, RowLimits limits, int firstBuffer = 1 << 14)
 {
-    private char[] buffer = new char[firstBuffer];
-    private int start;
-    private int end;
-    private int at;
-    private int consumed;
-    private int rawLength;
-    private int innerLines;
-    private int quoteAt;
-    private bool sourceEnded;
-    private FieldSpan[] fields = new FieldSpan[64];
-    private char[] unescaped = new char[256];
-    private int unescapedLength;
-    private long nextLine = 1;
+    private char[] _buffer = new char[firstBuffer];
+    private int _start;
+    private int _end;
+    private int _at;
+    private int _consumed;
+    private int _rawLength;
+    private int _innerLines;
+    private int _quoteAt;
+    private bool _sourceEnded;
+    private FieldSpan[] _fields = new FieldSpan[64];
+    private char[] _unescaped = new char[256];
+    private int _unescapedLength;
+    private long _nextLine = 1;
 
     private enum FieldEnd { Separator, LineEnd, EndOfText, TooLong, TooManyFields, TooManyLines, Unclosed, TextAfterQuote }
 
@@ -41,15 +41,15 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     public string? Fault { get; private set; }
 
     /// <summary>The row as it stands in the file, without its line end; cut when too long to keep.</summary>
-    public ReadOnlySpan<char> Raw => buffer.AsSpan(start, rawLength);
+    public ReadOnlySpan<char> Raw => _buffer.AsSpan(_start, _rawLength);
 
     /// <summary>A field without its quotes. The text is valid until the next row is read.</summary>
     public ReadOnlySpan<char> this[int index]
     {
         get
         {
-            var field = fields[index];
-            var text = buffer.AsSpan(start + field.Start, field.Length);
+            var field = _fields[index];
+            var text = _buffer.AsSpan(_start + field.Start, field.Length);
             return field.Escaped ? Unescape(text) : text;
         }
     }
@@ -58,15 +58,15 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     public ReadOnlySpan<char> PeekLine()
     {
         SkipBlankLines();
-        at = 0;
+        _at = 0;
         while (true)
         {
-            var hit = buffer.AsSpan(start + at, end - start - at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
             if (hit >= 0)
-                return buffer.AsSpan(start, at + hit);
-            at = end - start;
-            if (at > limits.Characters || !More())
-                return buffer.AsSpan(start, at);
+                return _buffer.AsSpan(_start, _at + hit);
+            _at = _end - _start;
+            if (_at > limits.Characters || !More())
+                return _buffer.AsSpan(_start, _at);
         }
     }
 
@@ -76,18 +76,18 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         SkipBlankLines();
         if (!Have(0))
             return false;
-        Line = nextLine;
-        Count = at = innerLines = quoteAt = unescapedLength = 0;
+        Line = _nextLine;
+        Count = _at = _innerLines = _quoteAt = _unescapedLength = 0;
         Fault = null;
         var ended = ScanField();
         while (ended == FieldEnd.Separator)
         {
-            at++;
+            _at++;
             ended = ScanField();
         }
 
         if (ended is FieldEnd.LineEnd or FieldEnd.EndOfText)
-            Finish(at, ended == FieldEnd.LineEnd);
+            Finish(_at, ended == FieldEnd.LineEnd);
         else
             Recover(ended);
         return true;
@@ -95,13 +95,13 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
 
     private void SkipBlankLines()
     {
-        start += consumed;
-        consumed = 0;
-        while (Have(0) && buffer[start] is '\n' or '\r')
+        _start += _consumed;
+        _consumed = 0;
+        while (Have(0) && _buffer[_start] is '\n' or '\r')
         {
             var length = LineEndLength(0);
-            start += length;
-            nextLine++;
+            _start += length;
+            _nextLine++;
         }
     }
 
@@ -109,59 +109,59 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     {
         if (Count >= limits.Fields)
             return FieldEnd.TooManyFields;
-        if (Have(at) && buffer[start + at] == '"')
+        if (Have(_at) && _buffer[_start + _at] == '"')
             return ScanQuoted();
-        var from = at;
+        var from = _at;
         while (true)
         {
-            var hit = buffer.AsSpan(start + at, end - start - at).IndexOfAny(Separator, '\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(Separator, '\n', '\r');
             if (hit >= 0)
             {
-                at += hit;
-                Add(from, at - from, escaped: false);
-                return at > limits.Characters ? FieldEnd.TooLong : buffer[start + at] == Separator ? FieldEnd.Separator : FieldEnd.LineEnd;
+                _at += hit;
+                Add(from, _at - from, escaped: false);
+                return _at > limits.Characters ? FieldEnd.TooLong : _buffer[_start + _at] == Separator ? FieldEnd.Separator : FieldEnd.LineEnd;
             }
 
-            at = end - start;
-            if (at > limits.Characters)
+            _at = _end - _start;
+            if (_at > limits.Characters)
                 return FieldEnd.TooLong;
             if (More())
                 continue;
-            Add(from, at - from, escaped: false);
+            Add(from, _at - from, escaped: false);
             return FieldEnd.EndOfText;
         }
     }
 
     private FieldEnd ScanQuoted()
     {
-        quoteAt = at++;
-        var from = at;
+        _quoteAt = _at++;
+        var from = _at;
         var escaped = false;
         while (true)
         {
-            if (!Have(at))
+            if (!Have(_at))
                 return FieldEnd.Unclosed;
-            var hit = buffer.AsSpan(start + at, end - start - at).IndexOfAny('"', '\n', '\r');
-            at = hit < 0 ? end - start : at + hit;
-            if (at > limits.Characters)
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('"', '\n', '\r');
+            _at = hit < 0 ? _end - _start : _at + hit;
+            if (_at > limits.Characters)
                 return FieldEnd.TooLong;
             if (hit < 0)
                 continue;
-            if (buffer[start + at] != '"')
+            if (_buffer[_start + _at] != '"')
             {
-                at += LineEndLength(at);
-                if (++innerLines > limits.Lines)
+                _at += LineEndLength(_at);
+                if (++_innerLines > limits.Lines)
                     return FieldEnd.TooManyLines;
             }
-            else if (Have(at + 1) && buffer[start + at + 1] == '"')
+            else if (Have(_at + 1) && _buffer[_start + _at + 1] == '"')
             {
                 escaped = true;
-                at += 2;
+                _at += 2;
             }
             else
             {
-                Add(from, at - from, escaped);
-                at++;
+                Add(from, _at - from, escaped);
+                _at++;
                 return AfterQuote();
             }
         }
@@ -169,31 +169,31 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
 
     private FieldEnd AfterQuote()
     {
-        if (!Have(at))
+        if (!Have(_at))
             return FieldEnd.EndOfText;
-        var next = buffer[start + at];
+        var next = _buffer[_start + _at];
         return next == Separator ? FieldEnd.Separator : next is '\n' or '\r' ? FieldEnd.LineEnd : FieldEnd.TextAfterQuote;
     }
 
     /// <summary>Gives up the row: keeps its first line (or, if that is too long, its beginning) and goes on at the line after it.</summary>
     private void Recover(FieldEnd why)
     {
-        var inQuotes = why is FieldEnd.Unclosed or FieldEnd.TextAfterQuote or FieldEnd.TooManyLines || (why == FieldEnd.TooLong && innerLines > 0);
-        Fault = Describe(why, inQuotes, Line + LineEndsBefore(quoteAt));
-        innerLines = inQuotes ? LineEndsBefore(quoteAt) : 0;
-        at = inQuotes ? quoteAt : 0;
+        var inQuotes = why is FieldEnd.Unclosed or FieldEnd.TextAfterQuote or FieldEnd.TooManyLines || (why == FieldEnd.TooLong && _innerLines > 0);
+        Fault = Describe(why, inQuotes, Line + LineEndsBefore(_quoteAt));
+        _innerLines = inQuotes ? LineEndsBefore(_quoteAt) : 0;
+        _at = inQuotes ? _quoteAt : 0;
         Count = 0;
         while (true)
         {
-            var hit = buffer.AsSpan(start + at, end - start - at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
             if (hit >= 0)
             {
-                Finish(at + hit, lineEnd: true);
+                Finish(_at + hit, lineEnd: true);
                 break;
             }
 
-            at = end - start;
-            if (at > limits.Characters)
+            _at = _end - _start;
+            if (_at > limits.Characters)
             {
                 SkipRestOfLine();
                 break;
@@ -201,7 +201,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
 
             if (!More())
             {
-                Finish(at, lineEnd: false);
+                Finish(_at, lineEnd: false);
                 break;
             }
         }
@@ -219,7 +219,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
 
     private int LineEndsBefore(int offset)
     {
-        var text = buffer.AsSpan(start, offset);
+        var text = _buffer.AsSpan(_start, offset);
         var count = 0;
         for (var i = text.IndexOfAny('\n', '\r'); i >= 0; i = text.IndexOfAny('\n', '\r'))
         {
@@ -233,73 +233,73 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     /// <summary>Drops what is left of a line too long to keep, save its beginning.</summary>
     private void SkipRestOfLine()
     {
-        rawLength = limits.KeptCharacters;
+        _rawLength = limits.KeptCharacters;
         while (true)
         {
-            end = start + rawLength;
-            at = rawLength;
+            _end = _start + _rawLength;
+            _at = _rawLength;
             if (!More())
                 break;
-            var hit = buffer.AsSpan(start + at, end - start - at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
             if (hit < 0)
                 continue;
-            at += hit;
-            consumed = at + LineEndLength(at);
-            nextLine = Line + innerLines + 1;
+            _at += hit;
+            _consumed = _at + LineEndLength(_at);
+            _nextLine = Line + _innerLines + 1;
             return;
         }
 
-        consumed = end - start;
+        _consumed = _end - _start;
     }
 
     private void Finish(int length, bool lineEnd)
     {
-        rawLength = length;
-        consumed = lineEnd ? length + LineEndLength(length) : length;
-        nextLine = Line + innerLines + 1;
+        _rawLength = length;
+        _consumed = lineEnd ? length + LineEndLength(length) : length;
+        _nextLine = Line + _innerLines + 1;
     }
 
-    private int LineEndLength(int offset) => buffer[start + offset] == '\r' && Have(offset + 1) && buffer[start + offset + 1] == '\n' ? 2 : 1;
+    private int LineEndLength(int offset) => _buffer[_start + offset] == '\r' && Have(offset + 1) && _buffer[_start + offset + 1] == '\n' ? 2 : 1;
 
-    private bool Have(int offset) => start + offset < end || More();
+    private bool Have(int offset) => _start + offset < _end || More();
 
     /// <summary>Brings more text behind what is there; false at the end of the file.</summary>
     private bool More()
     {
-        if (sourceEnded)
+        if (_sourceEnded)
             return false;
-        if (start > 0)
+        if (_start > 0)
         {
-            buffer.AsSpan(start, end - start).CopyTo(buffer);
-            end -= start;
-            start = 0;
+            _buffer.AsSpan(_start, _end - _start).CopyTo(_buffer);
+            _end -= _start;
+            _start = 0;
         }
 
-        if (end == buffer.Length)
-            Array.Resize(ref buffer, buffer.Length * 2);
-        var read = source.Read(buffer.AsSpan(end));
-        sourceEnded = read == 0;
-        end += read;
+        if (_end == _buffer.Length)
+            Array.Resize(ref _buffer, _buffer.Length * 2);
+        var read = source.Read(_buffer.AsSpan(_end));
+        _sourceEnded = read == 0;
+        _end += read;
         return read > 0;
     }
 
     private void Add(int from, int length, bool escaped)
     {
-        if (Count == fields.Length)
-            Array.Resize(ref fields, fields.Length * 2);
-        fields[Count++] = new(from, length, escaped);
+        if (Count == _fields.Length)
+            Array.Resize(ref _fields, _fields.Length * 2);
+        _fields[Count++] = new(from, length, escaped);
     }
 
     private ReadOnlySpan<char> Unescape(ReadOnlySpan<char> text)
     {
-        if (unescapedLength + text.Length > unescaped.Length)
+        if (_unescapedLength + text.Length > _unescaped.Length)
         {
             // A fresh block, so that spans handed out for earlier fields of the row stay whole.
-            unescaped = new char[Math.Max(text.Length, unescaped.Length) * 2];
-            unescapedLength = 0;
+            _unescaped = new char[Math.Max(text.Length, _unescaped.Length) * 2];
+            _unescapedLength = 0;
         }
 
-        var target = unescaped.AsSpan(unescapedLength);
+        var target = _unescaped.AsSpan(_unescapedLength);
         var length = 0;
         for (var i = 0; i < text.Length; i++)
         {
@@ -308,7 +308,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
                 i++;
         }
 
-        unescapedLength += length;
+        _unescapedLength += length;
         return target[..length];
     }
 }

@@ -3,10 +3,10 @@ namespace RangeMap.Records;
 /// <summary>Words for stage or caste and for sex, each with the ways in which recorders write it.</summary>
 internal sealed class ControlledWords
 {
-    private readonly Dictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> known;
+    private readonly Dictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> _known;
 
     private ControlledWords(params (string Word, string[] Synonyms)[] words) =>
-        known = words.SelectMany(w => w.Synonyms.Prepend(w.Word).Select(s => (Written: s, w.Word)))
+        _known = words.SelectMany(w => w.Synonyms.Prepend(w.Word).Select(s => (Written: s, w.Word)))
             .ToDictionary(w => w.Written, w => w.Word, StringComparer.OrdinalIgnoreCase)
             .GetAlternateLookup<ReadOnlySpan<char>>();
 
@@ -33,5 +33,5 @@ internal sealed class ControlledWords
         ("undetermined", ["unknown", "indeterminate", "not recorded", "u"]));
 
     /// <summary>The controlled word for a text, or null where it is not recognised.</summary>
-    public string? Find(ReadOnlySpan<char> text) => known.TryGetValue(text, out var word) ? word : null;
+    public string? Find(ReadOnlySpan<char> text) => _known.TryGetValue(text, out var word) ? word : null;
 }

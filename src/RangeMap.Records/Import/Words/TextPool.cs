@@ -8,7 +8,7 @@ internal sealed class TextPool
 {
     private const int Slots = 1 << 14;
     private const int LongestPooled = 200;
-    private readonly string?[] slots = new string?[Slots];
+    private readonly string?[] _slots = new string?[Slots];
 
     /// <summary>A string of the text, or null for an empty one.</summary>
     public string? Get(ReadOnlySpan<char> text)
@@ -17,7 +17,7 @@ internal sealed class TextPool
             return null;
         if (text.Length > LongestPooled)
             return text.ToString();
-        ref var slot = ref slots[string.GetHashCode(text) & (Slots - 1)];
+        ref var slot = ref _slots[string.GetHashCode(text) & (Slots - 1)];
         return slot is not null && text.SequenceEqual(slot) ? slot : slot = text.ToString();
     }
 }

@@ -1,0 +1,118 @@
+using RangeMap.Change;
+using RangeMap.Grids;
+using RangeMap.Presence;
+using RangeMap.TestKit;
+
+namespace RangeMap.Server.Tests.Demo;
+
+/// <summary>The demo's world is invented, so its truth is known: what is measured must come near it.</summary>
+public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture<DemoTruthTests.MadeDemo>
+{
+    [Fact]
+    public void TheSpeedOfTheArrivingSpeciesIsFound()
+    {
+        var spread = MeasureSpread.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, null);
+        var speed = spread.Report.Estimators.Single(estimate => estimate.Method == SpreadMethods.FrontQuantile);
+        Assert.True(speed.Refused is null, speed.Refused);
+        // A 95 % interval misses one time in twenty, and squares are found up to a few years late, which slows the front seen:
+        // the true speed may lie a tenth of itself outside the interval.
+        var tolerance = 0.1 * MadeDemo.Options.ArrivingSpeed;
+        Assert.InRange(MadeDemo.Options.ArrivingSpeed, speed.Low!.Value - tolerance, speed.High!.Value + tolerance);
+    }
+
+    [Fact]
+    public void TheSouthernLimitOfTheRetreatingSpeciesMovedNorth()
+    {
+        var early = SouthernLimitKm("1985/1994");
+        var late = SouthernLimitKm("2015/2024");
+        // The middles of the periods are 30 years apart: 180 km at 6 km a year. Half of it must show, since more recorders later find more stragglers.
+        Assert.True(late - early >= 90, FormattableString.Invariant($"from {early} km to {late} km"));
+    }
+
+    [Theory]
+    [InlineData(SquareSize.M100)]
+    [InlineData(SquareSize.Km1)]
+    [InlineData(SquareSize.Km2)]
+    [InlineData(SquareSize.Km5)]
+    public void TheSensitiveSpeciesIsNeverShownFinerThanTenKilometres(SquareSize size)
+    {
+        Assert.Empty(Map("tindorqua-secreta", size).Squares);
+        Assert.NotEmpty(Map("tindorqua-secreta", SquareSize.Km10).Squares);
+    }
+
+    [Fact]
+    public void TheMapOfThePairsAggregateIsItsMembersAndItsOwn()
+    {
+        var own = demo.RowsNamed("Cindrava gemella agg.");
+        Assert.True(own > 0);
+        Assert.Equal(own + RecordsOf("cindrava-gemella") + RecordsOf("cindrava-gemellina"), RecordsOf("cindrava-gemella-agg"));
+    }
+
+    [Fact]
+    public void AlmostEveryInventedRowComesIn()
+    {
+        Assert.Equal(MadeDemo.Options.Rows, demo.Answer.Figures.Read);
+        Assert.Equal(demo.Answer.Figures.Read, demo.Answer.Figures.Accepted + demo.Answer.Figures.Refused);
+        Assert.True(demo.Answer.Figures.Refused < MadeDemo.Options.Rows / 100);
+        Assert.True(MakeDemo.IsMade(demo.Folder));
+    }
+
+    [Fact]
+    public async Task RealDataAreNotMixedWithTheDemo()
+    {
+        using var real = await DataDirectory.WithTaxaAsync();
+        (await CommandRun.OfAsync("demo", "--data", real.Data, "--urls", "http://127.0.0.1:0")).Failed(1, "not the demo's");
+    }
+
+    private PresenceMap Map(string taxon, SquareSize size, string periods = "", string quality = "usable") =>
+        AnswerPresence.Answer(demo.Data, PresenceQuestion.Of(demo.Data, taxon, size.ToText(), periods, quality));
+
+    /// <summary>Records of every quality but rejected ones, wherever they lie.</summary>
+    private int RecordsOf(string taxon) => demo.Data.Summaries.Single(summary => summary.Taxon.Id == taxon).Records;
+
+    /// <summary>Northing that a tenth of the occupied British squares lie south of, km.</summary>
+    private double SouthernLimitKm(string period)
+    {
+        var northings = Map("ostraphyx-nivalis", SquareSize.Km10, period).Squares.Where(found => found.Square.Grid == GridId.British).Select(found => found.Square.Northing / 1000.0).Order().ToList();
+        Assert.True(northings.Count >= 20, $"{northings.Count} squares in {period}");
+        return northings[northings.Count / 10];
+    }
+
+    /// <summary>The demo, made once for the tests of this class.</summary>
+    public sealed class MadeDemo : IAsyncLifetime
+    {
+        private readonly TemporaryFolder _folder = new();
+
+        /// <summary>The demo's own world with fewer records, so that the test is quick.</summary>
+        public static SimulatedOptions Options { get; } = new() { Rows = 60_000 };
+
+        internal DataFolder Folder { get; private set; } = null!;
+
+        internal DataSnapshot Data { get; private set; } = null!;
+
+        internal ImportAnswer Answer { get; private set; } = null!;
+
+        /// <inheritdoc/>
+        public async ValueTask InitializeAsync()
+        {
+            Folder = DataFolder.Open(_folder.Path);
+            Answer = await MakeDemo.RunAsync(Folder, Options, FixedClock.Winter2026);
+            Data = new CurrentData(Folder.Database, FixedClock.Winter2026).Now();
+        }
+
+        /// <inheritdoc/>
+        public ValueTask DisposeAsync()
+        {
+            _folder.Dispose();
+            return ValueTask.CompletedTask;
+        }
+
+        /// <summary>Rows of the invented file with this name that were neither refused nor rejected.</summary>
+        internal int RowsNamed(string name)
+        {
+            var rows = File.ReadLines(Path.Combine(_folder.Path, "invented", "records.csv")).Select(row => row.Split(','));
+            var refused = new Store.BatchStore(Folder.Database).Refusals(Answer.Figures.Batch).Count(refusal => refusal.RawText.Contains(name, StringComparison.Ordinal));
+            return rows.Count(cells => cells[1] == name && cells[^1] != "rejected") - refused;
+        }
+    }
+}

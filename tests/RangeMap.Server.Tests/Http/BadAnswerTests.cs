@@ -1,0 +1,135 @@
+using System.Net;
+using System.Net.Sockets;
+using System.Text;
+
+namespace RangeMap.Server.Tests.Http;
+
+/// <summary>What every route answers when asked badly: a problem in full (RFC 9457), never a failure of the server.</summary>
+public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
+{
+    private readonly RunningServer _server = world.Server;
+
+    public static TheoryData<string, string> NotThere => new()
+    {
+        { "/api/v1/taxa/nulla", "nulla" },
+        { "/api/v1/taxa/Inventa%20nulla/presence", "Inventa nulla" },
+        { "/api/v1/taxa/nulla/arrivals", "nulla" },
+        { "/api/v1/taxa/nulla/spread", "nulla" },
+        { "/api/v1/taxa/nulla/tiles.json", "nulla" },
+        { "/api/v1/taxa/nulla/tiles/WebMercatorQuad/0/0/0", "nulla" },
+        { "/api/v1/taxa/prima/tiles/WorldMercator/0/0/0", "WorldMercator" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/1", "no tile" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/-1/0/0", "no tile" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/40/0/0", "no tile" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/2147483647/2147483647/2147483647", "no tile" },
+        { "/api/v1/taxa/prima/tiles/BritishNationalGrid/17/0/0", "no tile" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/99999999999", "/reference" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/zero/0/0", "/reference" },
+        { "/api/v1/squares/NZ26?taxon=nulla", "nulla" },
+        { "/api/v1/nothing", "/reference" },
+        { "/ogc/tileMatrixSets/Nowhere", "Nowhere" },
+        { "/nothing", "/reference" },
+        { "/api/v1/taxa/..%2F..%2Fetc%2Fpasswd", "etc" },
+        { "/api/v1/taxa/';%20DROP%20TABLE%20taxon;--/presence", "DROP TABLE" },
+        { "/api/v1/taxa/%F0%9F%90%9D", "\U0001F41D" },
+    };
+
+    public static TheoryData<string, string> Unreadable => new()
+    {
+        { "/api/v1/taxa/prima/presence?grid=3km", "10km, 5km, 2km, 1km" },
+        { "/api/v1/taxa/prima/presence?grid=1km&grid=2km", "no square size" },
+        { "/api/v1/taxa/prima/presence?quality=best", "usable, confirmed or all" },
+        { "/api/v1/taxa/prima/presence?periods=soon", "ISO 8601" },
+        { "/api/v1/taxa/prima/presence?periods=2009/2000", "ends before it starts" },
+        { "/api/v1/taxa/prima/presence?periods=2000,,2001", "no date" },
+        { "/api/v1/taxa/prima/presence?periods=9999/..", "no date" },
+        { "/api/v1/taxa/prima/presence?format=shape", "geojson or csv" },
+        { "/api/v1/taxa/prima/arrivals?grid='%20OR%201=1", "no square size" },
+        { "/api/v1/taxa/prima/spread?origin=nowhere", "grid reference" },
+        { "/api/v1/taxa/prima/tiles.json?grid=1", "no square size" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/0?periods=x", "ISO 8601" },
+        { "/api/v1/squares/ZZZ", "letters" },
+        { "/api/v1/squares/nonsense", "grid reference" },
+        { "/api/v1/squares/NZ2512345678", "finer" },
+        { "/api/v1/squares/'%20OR%201=1", "grid reference" },
+        { "/api/v1/taxa?limit=0", "limit" },
+        { "/api/v1/taxa?limit=-5", "limit" },
+        { "/api/v1/taxa?limit=many", "many" },
+        { "/api/v1/taxa?limit=99999999999999999999", "limit" },
+    };
+
+    [Theory]
+    [MemberData(nameof(NotThere))]
+    public async Task WhatIsNotThereIsSaid(string address, string words) => (await _server.GetProblemAsync(address, HttpStatusCode.NotFound)).ShouldSay(words);
+
+    [Theory]
+    [MemberData(nameof(Unreadable))]
+    public async Task WhatCannotBeReadIsExplained(string address, string words) => (await _server.GetProblemAsync(address, HttpStatusCode.BadRequest)).ShouldSay(words);
+
+    [Fact]
+    public async Task TooManyPeriodsAreRefusedAndAHugeLimitIsCut()
+    {
+        var periods = string.Join(',', Enumerable.Range(1900, 65));
+        (await _server.GetProblemAsync($"/api/v1/taxa/prima/presence?periods={periods}", HttpStatusCode.BadRequest)).ShouldSay("at most 64");
+        Assert.Equal(7, (await _server.GetJsonAsync("/api/v1/taxa?limit=2147483647"))["taxa"]!.AsArray().Count);
+        using var tooLong = await _server.Client.GetAsync($"/api/v1/taxa/prima/presence?periods={new string('1', 100_000)}");
+        Assert.Equal(HttpStatusCode.RequestUriTooLong, tooLong.StatusCode);
+    }
+
+    [Fact]
+    public async Task WordsThatLookLikeSqlFindNothingAndHarmNothing()
+    {
+        Assert.Empty((await _server.GetJsonAsync("/api/v1/taxa?q='%20OR%20'1'='1"))["taxa"]!.AsArray());
+        Assert.Empty((await _server.GetJsonAsync("/api/v1/places?q=%25'%3B--"))["places"]!.AsArray());
+        Assert.Equal(7, (await _server.GetJsonAsync("/api/v1/taxa"))["taxa"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public async Task AMethodThatIsNotTakenIsSaid()
+    {
+        using var answer = await _server.Client.PostAsync("/api/v1/taxa/prima", new StringContent("{}"));
+        Assert.Equal(HttpStatusCode.MethodNotAllowed, answer.StatusCode);
+        (await answer.Content.ReadAsStringAsync()).ShouldSay("does not take that method");
+    }
+
+    [Fact]
+    public async Task ErrorsMayBeReadByAnyPageToo()
+    {
+        foreach (var address in (string[])["/api/v1/squares/nonsense", "/api/v1/taxa/nulla", "/api/v1/taxa?limit=many", "/api/v1/nothing"])
+        {
+            using var answer = await _server.Client.GetAsync(address);
+            Assert.Equal("*", answer.Headers.GetValues("Access-Control-Allow-Origin").Single());
+            Assert.Null(answer.Headers.ETag);
+        }
+    }
+
+    [Theory]
+    [InlineData("a_b:99999")]
+    [InlineData("[::1]:0")]
+    [InlineData("-")]
+    [InlineData("")]
+    public async Task AStrangeHostNameIsNoFailure(string host)
+    {
+        // By hand, since HttpClient sends no such name.
+        using var connection = new TcpClient();
+        await connection.ConnectAsync(_server.Client.BaseAddress!.Host, _server.Client.BaseAddress.Port);
+        await using var stream = connection.GetStream();
+        await stream.WriteAsync(Encoding.ASCII.GetBytes($"GET /api/v1/taxa/prima/tiles.json HTTP/1.1\r\nHost: {host}\r\nConnection: close\r\n\r\n"));
+        var answer = await new StreamReader(stream).ReadToEndAsync();
+        Assert.True(answer.StartsWith("HTTP/1.1 200", StringComparison.Ordinal) || answer.StartsWith("HTTP/1.1 400", StringComparison.Ordinal), answer);
+        Assert.EndsWith(answer.StartsWith("HTTP/1.1 200", StringComparison.Ordinal) ? "0\r\n\r\n" : "", answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task TheServerOutlivesAStormOfBadRequests()
+    {
+        var addresses = NotThere.Concat(Unreadable).Select(row => row.Data.Item1).ToArray();
+        var answers = await Task.WhenAll(Enumerable.Range(0, 200).Select(async i =>
+        {
+            using var answer = await _server.Client.GetAsync(addresses[i % addresses.Length]);
+            return (int)answer.StatusCode;
+        }));
+        Assert.All(answers, status => Assert.InRange(status, 400, 499));
+        await _server.GetAsync("/health/ready");
+    }
+}

@@ -1,0 +1,131 @@
+using System.Text;
+using Microsoft.AspNetCore.Routing;
+
+namespace RangeMap.Server.Tests.Http;
+
+/// <summary>
+/// No answer gives a sensitive place away. The strictest test of that: two worlds that differ only in where, within its 10 km
+/// square, the sensitive species was found must be the same, byte for byte, whatever is asked.
+/// </summary>
+public sealed class SensitivePlaceTests
+{
+    // Both lie in NZ26 at other 5 km, 2 km, 1 km and 100 m squares; the recorder found other species on the same day nearby.
+    private const string Here = "NZ211612", There = "NZ288677";
+
+    private static readonly string[] Taxa = ["secreta", "occulta-agg", "aperta", "prima", "gemella-agg"];
+
+    private static readonly string[] Sizes = ["100km", "10km", "5km", "2km", "1km", "100m"];
+
+    [Fact]
+    public async Task WhereWithinItsSquareCannotBeToldFromAnyAnswer()
+    {
+        await using var here = await RunningServer.StartAsync(World(Here));
+        await using var there = await RunningServer.StartAsync(World(There));
+        foreach (var address in Addresses())
+        {
+            var (one, other) = (await AskAsync(here, address), await AskAsync(there, address));
+            Assert.True(one == other, $"{address} tells the worlds apart:\n{one}\n{other}");
+        }
+    }
+
+    [Fact]
+    public async Task NoAnswerNamesAFinerSquareOfTheSensitiveSpecies()
+    {
+        await using var server = await RunningServer.StartAsync(World(Here));
+        string[] finer = [Here, "NZ2161", "NZ26A", "NZ26F", "NZ26K", "NZ26SW"];
+        foreach (var address in Addresses().Where(address => address.Contains("secreta", StringComparison.Ordinal) && !address.Contains("/squares/", StringComparison.Ordinal)))
+        {
+            var answer = await AskAsync(server, address);
+            Assert.All(finer, name => Assert.False(answer.Contains(name, StringComparison.Ordinal), $"{address} names {name}"));
+        }
+
+        Assert.Contains("NZ26", await AskAsync(server, "/api/v1/taxa/secreta/presence"), StringComparison.Ordinal);
+        Assert.Contains("NZ26", await AskAsync(server, "/api/v1/taxa/occulta-agg/presence"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FinerSquaresDoNotCountTheSensitiveRecord()
+    {
+        await using var server = await RunningServer.StartAsync(World(Here));
+        foreach (var square in (string[])[Here, "NZ2161", "NZ26A", "NZ26SW"])
+        {
+            var page = await server.GetJsonAsync($"/api/v1/squares/{square}");
+            Assert.Equal((0, 0), (page.Int("records"), page.Int("visits")));
+        }
+
+        var hectad = await server.GetJsonAsync("/api/v1/squares/NZ26?taxon=secreta");
+        Assert.Equal("NZ26", hectad["supports"]!["finerSquares"]!.AsArray().Single()!.Text("square"));
+        hectad["supports"]!.Text("note").ShouldSay("sensitive");
+        Assert.Equal(["100km", "10km"], (await server.GetJsonAsync("/api/v1/taxa/secreta"))["grids"]!.AsArray().Select(grid => (string)grid!));
+    }
+
+    [Fact]
+    public async Task TheAddressesAskedHereCoverEveryRoute()
+    {
+        await using var server = await RunningServer.StartAsync();
+        var routes = ((IEndpointRouteBuilder)server.Host).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
+            .Select(endpoint => endpoint.RoutePattern.RawText!.TrimEnd('/')).Where(route => route.StartsWith("/api/", StringComparison.Ordinal)).Distinct();
+        string[] asked =
+        [
+            "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/squares/{reference}", "/api/v1/places",
+        ];
+        // A new route must be added to the questions asked here before this list.
+        Assert.Equal(asked.Order(StringComparer.Ordinal), routes.Order(StringComparer.Ordinal));
+    }
+
+    private static string World(string place) => $"""
+        occurrenceID,scientificName,eventDate,gridReference,recordedBy
+        s1,Inventa secreta,2005-06-01,{place},A. Invented
+        s2,Inventa secreta,2012-06-05,{place},B. Invented
+        o1,Inventa prima,2005-06-01,NZ2664,A. Invented
+        o2,Inventa aperta,2005-06-01,NZ2664,A. Invented
+        o3,Inventa occulta agg.,2006-06-01,NZ2765,A. Invented
+        o4,Inventa aperta,2007-06-01,SU1234,A. Invented
+        """;
+
+    private static IEnumerable<string> Addresses()
+    {
+        yield return "/api/v1/about";
+        yield return "/api/v1/taxa";
+        yield return "/api/v1/places?q=NZ2161";
+        foreach (var square in Squares())
+        {
+            yield return $"/api/v1/squares/{square}?quality=all";
+            foreach (var taxon in (string[])["secreta", "occulta-agg"])
+                yield return $"/api/v1/squares/{square}?taxon={taxon}&periods=../2009,2010/..";
+        }
+
+        foreach (var address in Taxa.SelectMany(OfTaxon))
+            yield return address;
+    }
+
+    private static IEnumerable<string> OfTaxon(string taxon)
+    {
+        var of = $"/api/v1/taxa/{taxon}";
+        yield return of;
+        foreach (var size in Sizes)
+        {
+            yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
+            yield return $"{of}/presence?grid={size}&format=csv";
+            yield return $"{of}/arrivals?grid={size}&quality=all";
+            yield return $"{of}/spread?grid={size}";
+            yield return $"{of}/spread?grid={size}&origin=NZ26";
+            yield return $"{of}/tiles.json?grid={size}";
+            yield return $"{of}/tiles/BritishNationalGrid/0/0/0?grid={size}";
+            yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}";
+        }
+    }
+
+    /// <summary>Every square that either place lies in, and their neighbours.</summary>
+    private static IEnumerable<string> Squares() =>
+        ["NZ", "NZ26", "NZ25", "NZ26SW", "NZ26NE", "NZ26NW", "NZ26A", "NZ26B", "NZ26Y", "NZ26Z", "NZ2161", "NZ2162", "NZ2867", "NZ2866", Here, There, "NZ212612", "NZ289677"];
+
+    private static async Task<string> AskAsync(RunningServer server, string address)
+    {
+        using var answer = await server.Client.GetAsync(address);
+        var bytes = await answer.Content.ReadAsByteArrayAsync();
+        // The port is chance, and no part of what is told.
+        return $"{answer.StatusCode} {answer.Headers.ETag} {Encoding.Latin1.GetString(bytes)}".Replace(server.Client.BaseAddress!.Authority, "the server", StringComparison.Ordinal);
+    }
+}
