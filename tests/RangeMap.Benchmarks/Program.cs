@@ -6,6 +6,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
 {
     ["parse-references"] = _ => Micro.RunAsync<ParseReferences>(),
     ["latlon-to-square"] = _ => Micro.RunAsync<LatLonToSquare>(),
+    ["grids"] = _ => GridsAgainstProj.RunAsync(),
     ["read-rows"] = ReadRows.RunAsync,
     ["import"] = ImportRecords.RunAsync,
     ["presence"] = FoldPresence.RunAsync,

@@ -8,6 +8,8 @@ internal static class CoordinateFaults
     public const string Empty = "There are no coordinates: the text is empty.";
     public const string TooLong = "The text is too long for a latitude and longitude: give two numbers, such as 54.1, -2.3.";
     public const string NotTwo = "A place needs a latitude and a longitude: give two numbers, such as 54.1, -2.3.";
+    public const string DecimalComma = "Commas stand within both numbers of the latitude and longitude: write decimals with a dot, or part the two with a semicolon.";
+    public const string AxisWords = "The words for latitude and longitude must stand once each, and agree with the letters N, S, E and W: mend the words or the letters.";
     public const string SameAxis = "Both numbers are given as latitude or both as longitude: use N or S with one, E or W with the other.";
     public const string OneLetter = "A letter N, S, E or W stands with one number only: give both or none.";
     public const string SignAndLetter = "A number has both a sign and a letter N, S, E or W: use one of them.";

@@ -3,7 +3,8 @@ namespace RangeMap.Grids;
 /// <summary>Reads a latitude and longitude that a person wrote on one line.</summary>
 /// <remarks>
 /// Decimal degrees ("54.1, -2.3", "54.1 -2.3", "54.1N 2.3W", "W2.3 N54.1") or degrees, minutes and perhaps seconds ("54 06 N 2 18 W",
-/// "54°06'30"N, 2°18'00"W"). Without letters the latitude comes first. The decimal sign is the dot.
+/// "54°06'30"N, 2°18'00"W"). Words and unit letters are taken as well ("Lat 54.1, Lon -2.3", "54.1 north 2.3 west", "54d06m30sN 2d18m00sW"), brackets and full-width
+/// characters too. Without letters or words the latitude comes first. The decimal sign is the dot, or the comma where a semicolon parts the two ("54,1; -2,3").
 /// </remarks>
 public static class CoordinateText
 {
@@ -19,8 +20,15 @@ public static class CoordinateText
         text = text.Trim();
         why = text.IsEmpty ? CoordinateFaults.Empty
             : text.Length > LongestText ? CoordinateFaults.TooLong
-            : FindStranger(text) ?? Split(text, out var middle) ?? Read(text[..middle], text[middle..], out reading);
+            : CoordinateWords.AreIn(text) ? CoordinateWords.Replace(text, out var replaced) ?? ReadPlain(replaced, out reading)
+            : ReadPlain(text, out reading);
         return why is null;
+    }
+
+    private static string? ReadPlain(ReadOnlySpan<char> text, out CoordinateReading reading)
+    {
+        reading = default;
+        return FindStranger(text) ?? Split(text, out var middle) ?? Read(text[..middle], text[middle..], out reading);
     }
 
     private static string? Read(ReadOnlySpan<char> firstText, ReadOnlySpan<char> secondText, out CoordinateReading reading)
@@ -46,12 +54,20 @@ public static class CoordinateText
     {
         middle = text.IndexOfAny(',', ';');
         if (middle >= 0)
-            return text[(middle + 1)..].IndexOfAny(',', ';') < 0 ? null : CoordinateFaults.NotTwo;
+            return text[(middle + 1)..].IndexOfAny(',', ';') < 0 ? null : CommasWithinNumbers(text) ? CoordinateFaults.DecimalComma : CoordinateFaults.NotTwo;
         var letter = IndexOfLetter(text, 0);
         if (letter == 0) // letters before the numbers: the second angle begins at the second letter
             return (middle = IndexOfLetter(text, 1)) > 0 ? null : CoordinateFaults.OneLetter;
         middle = letter > 0 ? letter + 1 : MiddleOfNumbers(text);
         return middle > 0 ? null : CoordinateFaults.NotTwo;
+    }
+
+    private static bool CommasWithinNumbers(ReadOnlySpan<char> text)
+    {
+        var count = 0;
+        for (var k = 1; k < text.Length - 1; k++)
+            count += text[k] == ',' && char.IsAsciiDigit(text[k - 1]) && char.IsAsciiDigit(text[k + 1]) ? 1 : 0;
+        return count == 2;
     }
 
     private static int IndexOfLetter(ReadOnlySpan<char> text, int from)
@@ -64,7 +80,7 @@ public static class CoordinateText
     /// <summary>The start of the first number of the second half, or -1 when the count of numbers is odd or zero.</summary>
     private static int MiddleOfNumbers(ReadOnlySpan<char> text)
     {
-        Span<int> starts = stackalloc int[LongestText];
+        Span<int> starts = stackalloc int[text.Length];
         var count = 0;
         for (var k = 0; k < text.Length; k++)
         {

@@ -7,7 +7,7 @@ internal sealed class BritishNationalGrid : INationalGrid
     private const int Columns = 7, Rows = 13, Side = 100_000;
 
     // OSTN15 is defined on the National Grid projection applied to GRS80, not to Airy.
-    private static readonly RedfearnTransverseMercator Projection = new(Ellipsoid.Grs80, 49, -2, 0.9996012717, 400_000, -100_000);
+    internal static readonly RedfearnTransverseMercator Projection = new(Ellipsoid.Grs80, 49, -2, 0.9996012717, 400_000, -100_000);
     private static readonly string[] SquareLetters = MakeLetters();
 
     /// <inheritdoc/>

@@ -40,8 +40,8 @@ internal static class UnletteredReader
             return PairReader.ReadWithCode(plain[EpsgWord.Length..], out square, out notes);
         if (plain.StartsWith(UtmWord))
             return ZoneReader.Read(plain[UtmWord.Length..].TrimStart(), out square, out notes);
-        if (ZoneReader.IsLike(plain))
-            return CoordinateText.TryParse(text, out _, out _) ? NumericFaults.Degrees : ZoneReader.Read(plain, out square, out notes);
+        if (ZoneReader.IsLike(plain)) // 54N 2W looks alike, but is no reference of a zone
+            return ZoneReader.Read(plain, out square, out notes) is not { } fault ? null : CoordinateText.TryParse(text, out _, out _) ? NumericFaults.Degrees : fault;
         return CoordinateText.TryParse(text, out _, out _) ? NumericFaults.Degrees : PairReader.Read(plain, options, out square, out notes);
     }
 

@@ -7,7 +7,7 @@ namespace RangeMap.Grids;
 /// <remarks>
 /// Between two corners, the true edge of a 10 km square bends away from the straight line by at most 3.5 m in
 /// latitude/longitude, of a 100 km square by 361 m, falling with the square of the number of pieces. With the pieces used
-/// here it is below 1 m for every size. Beyond 62 degrees it grows with the tangent of the latitude, and edges get more pieces. On planes turned or stretched against each other the bend is smaller still.
+/// here it is below 1 m for every size. Beyond 60 degrees it grows with the tangent of the latitude, and edges get more pieces. On planes turned or stretched against each other the bend is smaller still.
 /// </remarks>
 public static class SquareOutline
 {
@@ -40,15 +40,15 @@ public static class SquareOutline
         _ => 1,
     };
 
-    /// <summary>The pieces needed beyond 62 degrees, where only the European and the UTM grids reach: an edge of side s bends by s^2 tan(latitude) / 8R.</summary>
+    /// <summary>The pieces needed beyond 60 degrees, where only the European and the UTM grids reach: an edge of side s bends by s^2 tan(latitude) / 8R.</summary>
     private static int PiecesFarNorth(Square square, INationalGrid grid)
     {
         const double EarthRadius = 6_371_000;
         if (square.Grid is not (GridId.European or GridId.UtmNorth or GridId.UtmSouth))
             return 1;
-        var latitude = Math.Min(Math.Abs(grid.ToLatLon(square.Centre).Latitude) + 0.5, 86); // 0.5: the edge towards the pole
+        var latitude = Math.Min(Math.Abs(grid.ToLatLon(square.Centre).Latitude) + 1, 86); // 1: the edge towards the pole
         var bend = (double)square.SideMetres * square.SideMetres / (8 * EarthRadius) * Math.Tan(latitude * Angle.RadiansPerDegree);
-        return latitude < 62 ? 1 : (int)Math.Ceiling(Math.Sqrt(bend / 0.6));
+        return latitude < 60 ? 1 : (int)Math.Ceiling(Math.Sqrt(bend / 0.5));
     }
 
     private static EastNorth[] Densified(Square square, INationalGrid grid)
