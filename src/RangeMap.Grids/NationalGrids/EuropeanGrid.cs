@@ -3,7 +3,7 @@ namespace RangeMap.Grids;
 /// <summary>The European reference grid on ETRS89-LAEA (EPSG:3035), whose squares are named by cell codes such as 10kmE342N321.</summary>
 /// <remarks>
 /// Area: eastings [900 km, 7400 km), northings [900 km, 5500 km), as Commission Implementing Regulation (EU) 2018/1799, article 3, bounds it. On an
-/// equal-area plane squares are equal in area and not in shape: 1,000 km from the middle (52 N 10 E) a side is up to 0.6 % longer or shorter.
+/// equal-area plane squares are equal in area and not in shape: 1,000 km from the middle (52 N 10 E) a side is up to 0.3 % longer or shorter.
 /// </remarks>
 internal sealed class EuropeanGrid : INationalGrid
 {
