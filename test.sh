@@ -67,7 +67,7 @@ for project in tests/*.Tests; do
   name=$(basename "$project")
   suites+=("$name")
   run_suite "$name" dotnet test "$project" --configuration Release --no-build --nologo --verbosity quiet \
-    --results-directory "$results" --logger "trx;LogFileName=$name.trx"
+    --results-directory "$results" --logger "trx;LogFileName=$name.trx" --logger 'console;verbosity=minimal'
 done
 
 say 'Totals'
