@@ -11,9 +11,6 @@ internal static class Damage
     /// <summary>Makes every packed cube of a data folder an empty one, which is sound.</summary>
     public static void Mend(string folder) => Execute(folder, "UPDATE cube_segment SET data = x''");
 
-    /// <summary>Asserts that a message has these words.</summary>
-    public static void ShouldSay(this string message, string words) => Assert.Contains(words, message, StringComparison.OrdinalIgnoreCase);
-
     private static void Execute(string folder, string statement)
     {
         using var connection = new SqliteConnection($"Data Source={Path.Combine(folder, "rangemap.sqlite")};Pooling=False");

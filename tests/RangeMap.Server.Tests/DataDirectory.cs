@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using RangeMap.Maps;
 using RangeMap.TestKit;
 
 namespace RangeMap.Server.Tests;
@@ -56,17 +57,21 @@ internal sealed class DataDirectory : IDisposable
     public async Task<JsonNode> ImportTableAsync(string table, params string[] more) =>
         (await ImportAsync(Write("records.csv", table), ["--json", .. more])).Json;
 
-    /// <summary>What every map of the taxa shows, for a comparison before and after.</summary>
+    /// <summary>What the maps of every taxon show, for a comparison before and after.</summary>
     public async Task<string> AllMapsAsync()
     {
-        var all = new StringBuilder();
-        foreach (var taxon in (string[])["gemella-agg", "prima", "secunda", "tertia", "occulta-agg", "secreta", "aperta"])
+        var data = new CurrentData(Open().Database, FixedClock.Winter2026).Now();
+        using var all = new MemoryStream();
+        foreach (var taxon in data.Taxa)
         {
             foreach (var grid in (string[])["10km", "1km"])
-                all.Append((await RunAsync("presence", taxon, "--grid", grid, "--quality", "all")).Out);
+            {
+                foreach (var quality in (string[])["usable", "all"])
+                    await PresenceCsv.WriteAsync(all, AnswerPresence.Answer(data, PresenceQuestion.Of(data, taxon.Id, grid, "../2004,2005/..", quality)));
+            }
         }
 
-        return all.ToString();
+        return Encoding.UTF8.GetString(all.ToArray());
     }
 
     /// <summary>The records column of a presence table, by square and period.</summary>

@@ -29,6 +29,8 @@ internal static class TileEndpoints
 
     private static IResult TileJson(CurrentData current, HttpRequest request, string taxon, string? grid = null, string? periods = null, string? quality = null)
     {
+        if (!Uri.TryCreate($"{request.Scheme}://{request.Host}", UriKind.Absolute, out _))
+            throw new UserException($"The request names the host '{request.Host}', which cannot stand in an address.", "Host", "Ask the server by its name.");
         var data = current.Now();
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
         var path = $"{request.PathBase}/api/v1/taxa/{Uri.EscapeDataString(question.Taxon.Id)}/tiles/{TileMatrixSet.WebMercatorQuad.Id}/{{z}}/{{y}}/{{x}}";

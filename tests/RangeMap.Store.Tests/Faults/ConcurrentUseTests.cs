@@ -56,7 +56,7 @@ public sealed class ConcurrentUseTests : IDisposable
         Assert.Equal(0, new Editions(Database.Open(folder.File("store.sqlite"))).Current().Number);
     }
 
-    /// <summary>Threads meet in the narrow gap between looking at a file and making its tables far more often than processes do.</summary>
+    /// <summary>Threads start closer together than processes do.</summary>
     [Fact]
     public async Task ThreadsThatMakeTheSameFileAtOnceAllOpenIt()
     {

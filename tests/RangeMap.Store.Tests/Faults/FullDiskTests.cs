@@ -18,7 +18,7 @@ public sealed class FullDiskTests : IDisposable
         {
             var problem = Assert.Throws<StoreException>(() => FillUp(session));
             Assert.Equal("There is no room left on the disk. Nothing was changed.", problem.Message);
-            Assert.Throws<InvalidOperationException>(() => session.Keep(Version(1, version: 3)));
+            Assert.Throws<InvalidOperationException>(() => session.Keep(Version(9999)));
             Assert.Throws<InvalidOperationException>(() => session.Refuse(Refused(1)));
             Assert.Throws<InvalidOperationException>(() => session.Commit("h", "", new Dictionary<string, string>()));
         }

@@ -44,7 +44,7 @@ internal static class SomeHistory
     public static Gen<Deed[]> OfImports { get; } = Deed.Array[1, 6];
 
     /// <summary>Imports and undos.</summary>
-    public static Gen<Deed[]> WithUndos { get; } = Gen.OneOf(Deed, Deed, Undo).Array[2, 10];
+    public static Gen<Deed[]> WithUndos { get; } = Gen.OneOf(Deed, Undo).Array[4, 16];
 
     /// <summary>Does one thing; null where there is nothing to undo.</summary>
     public static ImportFigures? Do(SomeStore store, Deed deed)

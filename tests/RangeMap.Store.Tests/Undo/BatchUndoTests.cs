@@ -79,6 +79,15 @@ public sealed class BatchUndoTests : IDisposable
     }
 
     [Fact]
+    public void ImportsTakenBackInTheirOwnOrderLeaveNothing()
+    {
+        var batches = Enumerable.Range(1, 3).Select(i => _store.Import([Version(1, $"SU{i}{i}", version: i)]).Batch).ToList();
+        batches.ForEach(batch => Undo(batch));
+        Assert.Empty(Squares());
+        AssertWhole();
+    }
+
+    [Fact]
     public void AFileMayBeImportedAgainAfterItsUndo()
     {
         var first = _store.Import([Version(1)], [Refused(2)], hash: "h");
