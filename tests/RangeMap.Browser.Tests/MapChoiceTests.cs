@@ -9,7 +9,7 @@ public class MapChoiceTests(DemoSite site)
     [Fact]
     public Task FinerSquaresAreMoreInNumber() => site.VisitAsync(async visitor =>
     {
-        await visitor.OpenAsync(Visitor.Arriving);
+        await visitor.OpenAsync($"{Visitor.Arriving}&at=600000,300000,5");
         var coarse = await visitor.SquaresToldAsync();
         await visitor.Page.GetByLabel("2 km", new() { Exact = true }).CheckAsync();
         await visitor.SeesInAddressAsync("grid=2km");
