@@ -14,6 +14,7 @@ readonly minutes_a_project=10
 # What tests use beside .NET and Node: a program, and the Debian package that brings it.
 readonly programs=(
   'chromium chromium'
+  'python3 python3'
 )
 
 say() { printf '\n== %s\n' "$*"; }
@@ -57,8 +58,12 @@ rm -rf "$results"
 mkdir -p "$results"
 install_programs
 
+say 'Fetching real data'
+tests/real-data/fetch.sh || echo 'The real data could not be fetched; the tests that need them are skipped.'
+
+# Debug builds write and read in small pieces, so that every test crosses the seams.
 say 'Building; a warning is an error'
-dotnet build RangeMap.sln --configuration Release --nologo --verbosity quiet </dev/null || stop 'The build failed; no test was run.'
+dotnet build RangeMap.sln --configuration Debug --nologo --verbosity quiet </dev/null || stop 'The build failed; no test was run.'
 (cd web && npm run --silent check) </dev/null || stop 'The type check of the viewer failed; no test was run.'
 
 run_suite web npm --prefix web test -- --reporter=default --reporter=json --outputFile.json="$PWD/$results/web.json"
@@ -66,8 +71,8 @@ suites=(web)
 for project in tests/*.Tests; do
   name=$(basename "$project")
   suites+=("$name")
-  run_suite "$name" dotnet test "$project" --configuration Release --no-build --nologo --verbosity quiet \
-    --results-directory "$results" --logger "trx;LogFileName=$name.trx"
+  run_suite "$name" dotnet test "$project" --configuration Debug --no-build --nologo --verbosity quiet \
+    --results-directory "$results" --logger "trx;LogFileName=$name.trx" --logger 'console;verbosity=minimal'
 done
 
 say 'Totals'

@@ -33,7 +33,7 @@ internal static class PaintedSquares
         }
         """;
 
-    /// <summary>Number of painted pixels, once the map has come to rest.</summary>
+    /// <summary>Number of painted pixels, above 0, once the map has come to rest.</summary>
     public static async Task<int> CountAsync(IPage page) => (await LookAsync(page))[0];
 
     /// <summary>A place of the page inside a painted square of at least ten pixels.</summary>
@@ -51,12 +51,12 @@ internal static class PaintedSquares
         {
             await page.WaitForTimeoutAsync(PauseMs);
             var seen = await page.EvaluateAsync<int[]>(Look);
-            still = seen[0] == before ? still + 1 : 0;
+            still = seen[0] > 0 && seen[0] == before ? still + 1 : 0;
             before = seen[0];
             if (still == 3)
                 return seen;
         }
 
-        throw new TimeoutException(string.Create(CultureInfo.InvariantCulture, $"The map is still changing after {MostLooks} looks."));
+        throw new TimeoutException(string.Create(CultureInfo.InvariantCulture, $"The map is empty or still changing after {MostLooks} looks."));
     }
 }

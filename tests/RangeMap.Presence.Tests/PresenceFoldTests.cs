@@ -56,7 +56,8 @@ public class PresenceFoldTests
     {
         var records = Enumerable.Range(0, 500).Select(i => Some.Record(
             i % 7 == 0 ? "SK32" : i % 5 == 0 ? "SK32M" : "SK3628",
-            $"{1995 + i % 20}-06-01/{1995 + i % 20 + (i % 11 == 0 ? 2 : 0)}-06-01") with { Doubts = i % 13 == 0 ? Doubts.PlacesDisagree : Doubts.None }).ToArray();
+            $"{1995 + i % 20}-06-01/{1995 + i % 20 + (i % 11 == 0 ? 2 : 0)}-06-01") with
+        { Doubts = i % 13 == 0 ? Doubts.PlacesDisagree : Doubts.None }).ToArray();
         foreach (var size in new[] { SquareSize.Km10, SquareSize.Km5, SquareSize.Km2, SquareSize.Km1 })
         {
             var map = Fold(size, "1995/1999,2000/2009,2010/..", records);

@@ -19,7 +19,7 @@ public static class Some
     {
         Row = row,
         Key = (UInt128)row * 0x9E3779B97F4A7C15UL,
-        Content = (UInt128)HashCode.Combine(square.Code, days) ,
+        Content = (UInt128)HashCode.Combine(square.Code, days),
         Taxon = taxon ?? Taxon(),
         Square = square,
         Dates = days,

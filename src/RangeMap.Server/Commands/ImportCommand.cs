@@ -20,7 +20,7 @@ internal static class ImportCommand
         var command = new Command("import", "Import records from files.") { files, dataset, mapping, order, dryRun, newTaxa, refusals, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(async (parsed, cancel) =>
         {
-            Check(parsed.GetRequiredValue(dataset), parsed.GetRequiredValue(files), parsed.GetValue(refusals));
+            Check(parsed.GetRequiredValue(dataset), [.. parsed.GetRequiredValue(files).Select(Ask.File)], parsed.GetValue(refusals));
             var folder = DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data));
             var refused = false;
             foreach (var file in parsed.GetRequiredValue(files))

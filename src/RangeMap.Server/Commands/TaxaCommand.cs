@@ -11,7 +11,8 @@ internal static class TaxaCommand
         var command = new Command("taxa", "Load or update the taxon list: names, synonyms, aggregates, checks.") { file, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(parsed =>
         {
-            var answer = LoadTaxonList.Run(DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data)), parsed.GetRequiredValue(file), context.Clock);
+            var path = Ask.File(parsed.GetRequiredValue(file));
+            var answer = LoadTaxonList.Run(DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data)), path, context.Clock);
             if (parsed.GetValue(CommonOptions.Json))
                 context.WriteJson(answer);
             else

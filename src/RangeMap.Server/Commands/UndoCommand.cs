@@ -12,7 +12,7 @@ internal static class UndoCommand
         var command = new Command("undo", "Take a whole import back: its records go, and what it changed says again what it said before.") { batch, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(parsed =>
         {
-            var folder = DataFolder.Open(parsed.GetRequiredValue(CommonOptions.Data));
+            var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var undone = new BatchUndo(folder.Database, context.Clock).Run(parsed.GetRequiredValue(batch));
             if (parsed.GetValue(CommonOptions.Json))
                 context.WriteJson(undone);

@@ -23,7 +23,7 @@ public sealed class DataSnapshot
         _cubes = new(database);
         _editions = new(database);
         Edition = edition;
-        Taxa = new TaxonStore(database, clock).ReadTaxa();
+        Taxa = SensitiveTaxa.WithInherited(new TaxonStore(database, clock).ReadTaxa());
         foreach (var taxon in Taxa)
             _byName.TryAdd(taxon.ScientificName, taxon);
         foreach (var taxon in Taxa)

@@ -38,4 +38,10 @@ public static class Ask
     public static Square Square(string text) => GridReference.TryParse(text, default, out var square, out var why)
         ? square
         : throw new UserException(why!, "square", "Write a grid reference such as NZ25, NZ25C or NZ2456.") { IsArgument = true };
+
+    /// <summary>A file that is there to be read, so that a mistyped name makes no data folder.</summary>
+    /// <exception cref="UserException">There is no such file.</exception>
+    public static string File(string path) => System.IO.File.Exists(path)
+        ? path
+        : throw new UserException("The file cannot be read: there is none of this name.", path, "Check its name and that you may read it.");
 }

@@ -4,13 +4,15 @@ internal static class DatabaseSql
 {
     /// <summary>
     /// Write-ahead logging lets maps be read while an import writes; with it, "normal" still survives a crash of the
-    /// program and never tears the file. The cache is in KiB (negative by SQLite's rule).
+    /// program and never tears the file. The cache is in KiB (negative by SQLite's rule). Sorting goes through temporary files,
+    /// in threads of its own: within memory the key index of ten million records took 500 MB.
     /// </summary>
     public const string Prepare = """
         PRAGMA journal_mode = WAL;
         PRAGMA synchronous = NORMAL;
         PRAGMA foreign_keys = ON;
-        PRAGMA temp_store = MEMORY;
+        PRAGMA temp_store = FILE;
+        PRAGMA threads = 2;
         PRAGMA cache_size = -65536;
         """;
 

@@ -11,11 +11,14 @@ namespace RangeMap.Store;
 /// </summary>
 internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction transaction)
 {
-    /// <summary>Cells and visits kept before they are packed: about 100 MB at 24 bytes each. Small in debug builds, so that tests cross the seam.</summary>
+    /// <summary>
+    /// Cells and visits kept before they are packed: about 50 MB at 24 bytes each, twice that while as many are being packed. Small
+    /// in debug builds, so that tests cross the seam.
+    /// </summary>
 #if DEBUG
     private const int MostGathered = 50;
 #else
-    private const int MostGathered = 4_000_000;
+    private const int MostGathered = 2_000_000;
 #endif
 
     private Dictionary<int, List<CubeCell>> _cells = [];

@@ -164,8 +164,16 @@ public sealed class ImportSession : IDisposable
         CubeStore.Compact(_connection, _transaction);
         var row = new
         {
-            Batch, FileHash = fileHash, Header = header, figures.Read, Accepted = _added, Refused = _refused, Updated = _updated, Unchanged = _unchanged,
-            Mapping = JsonSerializer.Serialize(mapping), Doubts = JsonSerializer.Serialize(figures.Doubts),
+            Batch,
+            FileHash = fileHash,
+            Header = header,
+            figures.Read,
+            Accepted = _added,
+            Refused = _refused,
+            Updated = _updated,
+            Unchanged = _unchanged,
+            Mapping = JsonSerializer.Serialize(mapping),
+            Doubts = JsonSerializer.Serialize(figures.Doubts),
         };
         _connection.Execute(ImportSql.FinishBatch, row, _transaction);
         if (_added + _updated > 0)

@@ -1,7 +1,7 @@
 using nietras.SeparatedValues;
 using RangeMap.Records;
-using RangeMap.Store;
 using RangeMap.Server;
+using RangeMap.Store;
 
 namespace RangeMap.Benchmarks;
 

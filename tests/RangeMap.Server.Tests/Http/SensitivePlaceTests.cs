@@ -82,6 +82,7 @@ public sealed class SensitivePlaceTests
         o2,Inventa aperta,2005-06-01,NZ2664,A. Invented
         o3,Inventa occulta agg.,2006-06-01,NZ2765,A. Invented
         o4,Inventa aperta,2007-06-01,SU1234,A. Invented
+        a1,Inventa occulta agg.,2008-06-01,{place},C. Invented
         """;
 
     private static IEnumerable<string> Addresses()

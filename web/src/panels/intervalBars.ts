@@ -4,7 +4,7 @@ import { svg } from '../elements.ts';
 import { speed } from '../words.ts';
 import { scale, ticks } from './scale.ts';
 
-const WIDTH = 380, ROW = 48, AXIS = 22, LEFT = 6, RIGHT = 14;
+const WIDTH = 380, ROW = 34, AXIS = 22, LEFT = 6, RIGHT = 14;
 
 export function intervalBars(estimators: Estimator[]): SVGSVGElement {
   const values = estimators.flatMap((e) => [e.low ?? e.kmPerYear!, e.high ?? e.kmPerYear!]);
@@ -17,13 +17,10 @@ export function intervalBars(estimators: Estimator[]): SVGSVGElement {
     svg('text', { x: x(v), y: bottom + 15, 'text-anchor': 'middle' }, String(v)),
   ]);
   const rows = estimators.flatMap((e, i) => {
-    const y = i * ROW + 39;
-    // What a method is called, and after a semicolon what it is prone to, on a line of its own.
-    const [called, proneTo] = (e.label ?? e.method).split('; ');
+    const y = i * ROW + 25;
     return [
-      svg('text', { class: 'label', x: LEFT, y: y - 23 }, called!),
-      svg('text', { x: LEFT, y: y - 9 }, proneTo ?? ''),
-      svg('text', { class: 'label number', x: WIDTH - RIGHT, y: y - 23, 'text-anchor': 'end' }, speed(e.kmPerYear!), svg('tspan', { class: 'unit' }, `  n ${e.n}`)),
+      svg('text', { class: 'label', x: LEFT, y: y - 9 }, e.label ?? e.method),
+      svg('text', { class: 'label number', x: WIDTH - RIGHT, y: y - 9, 'text-anchor': 'end' }, speed(e.kmPerYear!), svg('tspan', { class: 'unit' }, `  n ${e.n}`)),
       e.low === null || e.high === null ? null : svg('line', { class: 'interval', x1: x(e.low), x2: x(e.high), y1: y, y2: y }),
       svg('circle', { class: 'value', cx: x(e.kmPerYear!), cy: y, r: 4 }),
     ];

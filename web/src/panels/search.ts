@@ -28,7 +28,7 @@ export function mountSearch(host: HTMLElement, store: Store): void {
   }
 
   function show(answer: Loaded<{ taxa: TaxonLine[] }>): void {
-    if (answer.kind === 'loading' || document.activeElement !== input) return;
+    if (answer.kind === 'loading' || answer.kind === 'nothing' || document.activeElement !== input) return;
     found = answer.kind === 'ready' ? answer.value.taxa : [];
     active = -1;
     const said = answer.kind === 'failed' ? answer.problem.message : 'No species of that name. Try fewer letters.';
@@ -70,6 +70,8 @@ export function mountSearch(host: HTMLElement, store: Store): void {
 
   function close(): void {
     window.clearTimeout(timer);
+    // An answer still on its way would open the list again.
+    asked.clear();
     open(false);
   }
 
