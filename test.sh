@@ -15,6 +15,8 @@ readonly minutes_a_project=10
 readonly programs=(
   'chromium chromium'
   'python3 python3'
+  'cct proj-bin'
+  'GeoConvert geographiclib-tools'
 )
 
 say() { printf '\n== %s\n' "$*"; }
@@ -34,6 +36,8 @@ install_programs() {
     read -r program package <<<"$entry"
     command -v "$program" >/dev/null || missing+=("$package")
   done
+  # A Perl module has no program of its own to look for.
+  perl -MGeo::Coordinates::OSGB -e1 2>/dev/null || missing+=(libgeo-coordinates-osgb-perl)
   [[ ${#missing[@]} -eq 0 ]] && return
   say "Installing ${missing[*]}"
   if ! command -v apt-get >/dev/null || ! { as_root apt-get update -qq &&
