@@ -39,7 +39,7 @@ public static class DescribePlace
             Longitude = centre.Longitude,
             AccuracyMetres = grid.AccuracyMetres,
             Squares = Holding(square),
-            Notes = Sentences(notes),
+            Notes = GridReference.InWords(notes),
         };
     }
 
@@ -69,18 +69,6 @@ public static class DescribePlace
     private static Dictionary<string, string?> Holding(Square square) =>
         Sizes.Where(size => (int)size >= square.SideMetres)
             .ToDictionary(size => size.ToText(), size => square.TryCoarsen(size, out var container) ? container.ToString() : null);
-
-    private static List<string> Sentences(GridReferenceNotes notes)
-    {
-        var sentences = new List<string>();
-        if (notes.HasFlag(GridReferenceNotes.ReadToOneMetre))
-            sentences.Add("more than ten figures were given; the reference was read to 1 m");
-        if (notes.HasFlag(GridReferenceNotes.LeadingILeftOut))
-            sentences.Add("the leading I was left out: Irish references have one letter");
-        if (notes.HasFlag(GridReferenceNotes.ChannelIslandsDatumAssumed))
-            sentences.Add("WA and WV exist on two datums about 240 m apart; this was read on ED50, that of older maps");
-        return sentences;
-    }
 }
 
 /// <summary>All about a place, in the form of machine output.</summary>
