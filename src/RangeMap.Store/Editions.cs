@@ -10,11 +10,11 @@ public sealed class Editions(Database database)
     /// <summary>The state of the data now.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public Edition Current() => database.Use(connection =>
-        connection.QuerySingle<Edition>("SELECT number, made_at AS MadeAt FROM edition ORDER BY number DESC LIMIT 1"));
+        connection.QuerySingle<Edition>(EditionSql.Newest));
 
     internal static void Advance(SqliteConnection connection, SqliteTransaction transaction, string cause, DateTimeOffset now) =>
         connection.Execute(
-            "INSERT INTO edition (number, made_at, cause) SELECT MAX(number) + 1, @MadeAt, @Cause FROM edition",
+            EditionSql.Advance,
             new { MadeAt = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture), Cause = cause },
             transaction);
 }

@@ -8,11 +8,9 @@ public sealed class Settings(Database database)
     /// <summary>Reads a fact, or null.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public string? Read(string name) => database.Use(connection =>
-        connection.QuerySingleOrDefault<string>("SELECT value FROM setting WHERE name = @name", new { name }));
+        connection.QuerySingleOrDefault<string>(SettingSql.Read, new { name }));
 
     /// <summary>Writes a fact.</summary>
     /// <exception cref="StoreException">The database cannot be written to.</exception>
-    public void Write(string name, string value) => database.Use(connection => connection.Execute(
-        "INSERT INTO setting (name, value) VALUES (@name, @value) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
-        new { name, value }));
+    public void Write(string name, string value) => database.Use(connection => connection.Execute(SettingSql.Write, new { name, value }));
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace RangeMap.Store;
 
 internal static class DatabaseSql
@@ -21,4 +23,8 @@ internal static class DatabaseSql
     public const string ReadApplication = "PRAGMA application_id;";
 
     public const string CountTables = "SELECT COUNT(*) FROM sqlite_schema;";
+
+    /// <summary>Writes the schema's number and whose file it is. A pragma takes no parameters; both values are our own integers.</summary>
+    public static string Mark(int version, int applicationId) =>
+        string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {version}; PRAGMA application_id = {applicationId};");
 }

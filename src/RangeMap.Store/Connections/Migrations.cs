@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Reflection;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -40,7 +39,7 @@ internal static class Migrations
             if (connection.ExecuteScalar<int>(DatabaseSql.ReadVersion, transaction: transaction) > next)
                 continue;
             connection.Execute(scripts[next], transaction: transaction);
-            connection.Execute(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {next + 1}; PRAGMA application_id = {ApplicationId};"), transaction: transaction);
+            connection.Execute(DatabaseSql.Mark(next + 1, ApplicationId), transaction: transaction);
             transaction.Commit();
         }
     }

@@ -2,11 +2,15 @@ namespace RangeMap.Store;
 
 internal static class BatchSql
 {
-    public const string Read = """
+    private const string Read = """
         SELECT b.number, d.id AS Dataset, b.file_name AS FileName, b.imported_at AS ImportedAt, b.header, b.rows_read AS Read, b.accepted, b.refused,
             b.updated, b.unchanged, b.mapping, b.doubts, b.undone_at AS UndoneAt
         FROM batch AS b JOIN dataset AS d ON d.number = b.dataset
         """;
+
+    public const string ReadAll = $"{Read} ORDER BY b.number DESC";
+
+    public const string ReadOne = $"{Read} WHERE b.number = @number";
 
     public const string ReadRefusals =
         "SELECT row_number AS Row, line, field, value, reason, raw FROM refusal WHERE batch = @batch ORDER BY row_number";

@@ -9,12 +9,12 @@ public sealed class BatchStore(Database database)
     /// <summary>All batches, newest first.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public IReadOnlyList<StoredBatch> ReadAll() => database.Use(connection =>
-        connection.Query<StoredBatch>(BatchSql.Read + " ORDER BY b.number DESC").AsList());
+        connection.Query<StoredBatch>(BatchSql.ReadAll).AsList());
 
     /// <summary>One batch, or null.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public StoredBatch? Read(long number) => database.Use(connection =>
-        connection.QuerySingleOrDefault<StoredBatch>(BatchSql.Read + " WHERE b.number = @number", new { number }));
+        connection.QuerySingleOrDefault<StoredBatch>(BatchSql.ReadOne, new { number }));
 
     /// <summary>The refused rows of a batch, in the order of the file, streamed.</summary>
     public IEnumerable<Refusal> Refusals(long batch)

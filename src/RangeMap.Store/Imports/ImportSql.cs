@@ -2,6 +2,14 @@ namespace RangeMap.Store;
 
 internal static class ImportSql
 {
+    public const string FindPerson = "SELECT number FROM person WHERE name = @text";
+
+    public const string AddPerson = "INSERT INTO person (name) VALUES (@text) RETURNING number";
+
+    public const string FindWord = "SELECT number FROM word WHERE text = @text";
+
+    public const string AddWord = "INSERT INTO word (text) VALUES (@text) RETURNING number";
+
     public const string FindDataset = "SELECT number FROM dataset WHERE id = @Id";
 
     public const string AddDataset = "INSERT INTO dataset (id) VALUES (@Id) RETURNING number";

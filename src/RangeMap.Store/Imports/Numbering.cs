@@ -12,10 +12,10 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     private readonly Dictionary<string, long> _known = new(StringComparer.Ordinal);
 
     public static Numbering OfPersons(SqliteConnection connection, SqliteTransaction transaction) =>
-        new(connection, transaction, "SELECT number FROM person WHERE name = @text", "INSERT INTO person (name) VALUES (@text) RETURNING number");
+        new(connection, transaction, ImportSql.FindPerson, ImportSql.AddPerson);
 
     public static Numbering OfWords(SqliteConnection connection, SqliteTransaction transaction) =>
-        new(connection, transaction, "SELECT number FROM word WHERE text = @text", "INSERT INTO word (text) VALUES (@text) RETURNING number");
+        new(connection, transaction, ImportSql.FindWord, ImportSql.AddWord);
 
     public long? Of(string? text)
     {
