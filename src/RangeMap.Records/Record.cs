@@ -115,11 +115,14 @@ public enum Doubts
 
     /// <summary>The date and the year, month and day given beside it have no day in common; the date counts. Serious.</summary>
     DatesDisagree = 1 << 10,
+
+    /// <summary>The taxon, place or date changed after somebody had decided on the record. Serious.</summary>
+    ChangedSinceReview = 1 << 24,
 }
 
 /// <summary>Which doubts weigh enough to keep an unreviewed record off the default map.</summary>
 public static class SeriousDoubts
 {
     /// <summary>The doubts that make an unreviewed record unusable until a person has looked.</summary>
-    public const Doubts Mask = Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason | Doubts.DatesDisagree;
+    public const Doubts Mask = Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason | Doubts.DatesDisagree | Doubts.ChangedSinceReview;
 }
