@@ -47,6 +47,24 @@ public sealed record Record
     /// <summary>Sex, as one of the controlled words where recognised, else as written.</summary>
     public string? Sex { get; init; }
 
+    /// <summary>Body length in millimetres, the middle of a span; null where none is stated or it cannot be understood.</summary>
+    public double? LengthMm { get; init; }
+
+    /// <summary>What the record rests on: specimen, photograph and so on as a controlled word where recognised, else as written.</summary>
+    public string? Evidence { get; init; }
+
+    /// <summary>Where the evidence can be seen, as written; only <see cref="Records.EvidenceLink.Shown"/> may become a link.</summary>
+    public string? EvidenceLink { get; init; }
+
+    /// <summary>Plant visited, or host, as written.</summary>
+    public string? Host { get; init; }
+
+    /// <summary>What it did, as one of the controlled words where recognised, else as written.</summary>
+    public string? Behaviour { get; init; }
+
+    /// <summary>Remarks, as written.</summary>
+    public string? Remarks { get; init; }
+
     /// <summary>Number of individuals, where stated.</summary>
     public int? Count { get; init; }
 
@@ -74,55 +92,4 @@ public enum ReviewStatus : byte
 
     /// <summary>Not accepted; never maps.</summary>
     Rejected = 3,
-}
-
-/// <summary>Reasons to look at a record again, as found by the checks. The bits are stored and never change.</summary>
-[Flags]
-public enum Doubts
-{
-    /// <summary>No reason.</summary>
-    None = 0,
-
-    /// <summary>Grid reference and coordinates disagree by more than their precisions. Serious.</summary>
-    PlacesDisagree = 1 << 0,
-
-    /// <summary>Latitude and longitude look exchanged and were read in the other order. Serious.</summary>
-    CoordinatesSwapped = 1 << 1,
-
-    /// <summary>The uncertainty was not stated and is taken from the decimals given.</summary>
-    UncertaintyAssumed = 1 << 2,
-
-    /// <summary>The name carries a qualifier such as cf. or a question mark. Serious.</summary>
-    NameUncertain = 1 << 3,
-
-    /// <summary>Dated before the taxon's first known year. Serious.</summary>
-    BeforeFirstYear = 1 << 4,
-
-    /// <summary>The count is zero although the row does not say that the taxon was absent.</summary>
-    CountZero = 1 << 5,
-
-    /// <summary>The same row stands in the file more than once.</summary>
-    RepeatedRow = 1 << 6,
-
-    /// <summary>The place lies in the sea, further out than its precision.</summary>
-    AtSea = 1 << 7,
-
-    /// <summary>Dated outside the weeks in which this stage is known. Serious.</summary>
-    OutOfSeason = 1 << 8,
-
-    /// <summary>The position in the file's own datum was not stated or not known and was taken as WGS84.</summary>
-    DatumAssumed = 1 << 9,
-
-    /// <summary>The date and the year, month and day given beside it have no day in common; the date counts. Serious.</summary>
-    DatesDisagree = 1 << 10,
-
-    /// <summary>The taxon, place or date changed after somebody had decided on the record. Serious.</summary>
-    ChangedSinceReview = 1 << 24,
-}
-
-/// <summary>Which doubts weigh enough to keep an unreviewed record off the default map.</summary>
-public static class SeriousDoubts
-{
-    /// <summary>The doubts that make an unreviewed record unusable until a person has looked.</summary>
-    public const Doubts Mask = Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason | Doubts.DatesDisagree | Doubts.ChangedSinceReview;
 }

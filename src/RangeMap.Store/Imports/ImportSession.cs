@@ -251,7 +251,7 @@ public sealed class ImportSession : IDisposable
     {
         _change.Remove(_connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, _transaction));
         _connection.Execute(ImportSql.KeepReplaced, new { Batch, Id = id }, _transaction);
-        Bind(_replace, record, standing).Bind(25, id).Run();
+        Bind(_replace, record, standing).Bind(29, id).Run();
         _updated++;
     }
 
@@ -306,7 +306,11 @@ public sealed class ImportSession : IDisposable
         .Bind(21, record.Point?.Longitude)
         .Bind(22, record.UncertaintyMetres)
         .Bind(23, standing.SentTaxon)
-        .Bind(24, standing.SentStatus);
+        .Bind(24, standing.SentStatus)
+        .Bind(25, record.LengthMm)
+        .Bind(26, _words.Of(record.Evidence))
+        .Bind(27, _words.Of(record.Host))
+        .Bind(28, _words.Of(record.Behaviour));
 
     private void Count(Doubts doubts)
     {

@@ -75,6 +75,18 @@ public sealed record StoredRecord
     /// <summary>Radius in metres that the coordinates are good for.</summary>
     public double? Uncertainty { get; init; }
 
+    /// <summary>Length in millimetres.</summary>
+    public double? LengthMm { get; init; }
+
+    /// <summary>What the identification rests on.</summary>
+    public string? Evidence { get; init; }
+
+    /// <summary>Plant visited, or host.</summary>
+    public string? Host { get; init; }
+
+    /// <summary>What it did.</summary>
+    public string? Behaviour { get; init; }
+
     internal long RowId { get; init; }
 
     internal long DatasetNumber { get; init; }

@@ -15,14 +15,15 @@ public sealed class RecordStoreTests : IDisposable
     [Fact]
     public void ARecordIsReadBackByItsNameForGood()
     {
-        _store.Import([Version(1) with { Stage = "worker", Site = "Invented Heath", Count = 3, Determiner = "D. Invented", Point = new(51.5, -1.25), UncertaintyMetres = 50 }]);
+        _store.Import([Version(1) with { Stage = "worker", Site = "Invented Heath", Count = 3, Determiner = "D. Invented", Point = new(51.5, -1.25), UncertaintyMetres = 50, LengthMm = 14.5, Evidence = "photograph", Host = "Planta inventa", Behaviour = "nesting" }]);
         var record = Assert.Single(Records.Find(new()).Records);
         Assert.True(RecordId.TryParse(record.Id.ToString(), out var id));
         var again = Records.Read(id)!;
         Assert.Equal(record, again);
         Assert.Equal(("worker", "Invented Heath", 3L, "D. Invented"), (again.Stage, again.Site, again.Individuals, again.Determiner));
         Assert.Equal(("SU1234", new DateOnly(2001, 5, 6)), (again.Square.ToString(), again.Dates.First));
-        Assert.Equal(51.5, again.Latitude);
+        Assert.Equal((51.5, 14.5), (again.Latitude!.Value, again.LengthMm!.Value));
+        Assert.Equal(("photograph", "Planta inventa", "nesting"), (again.Evidence, again.Host, again.Behaviour));
     }
 
     [Theory]

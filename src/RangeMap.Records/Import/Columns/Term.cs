@@ -2,7 +2,8 @@ namespace RangeMap.Records;
 
 /// <summary>
 /// What a column can mean. The names are those of Darwin Core (https://dwc.tdwg.org/terms/) where it has one; startDate,
-/// endDate, gridReference and caste are ours.
+/// endDate, gridReference, caste, lengthMm, evidence, evidenceLink, host and behaviour are ours; the names of Darwin Core that come
+/// close to the last four (basisOfRecord, associatedMedia, associatedTaxa, behavior) are read as plain names.
 /// </summary>
 public enum Term
 {
@@ -81,6 +82,21 @@ public enum Term
     /// <summary>Name of the site.</summary>
     Locality,
 
-    /// <summary>Remarks, kept with the raw row.</summary>
+    /// <summary>Remarks.</summary>
     OccurrenceRemarks,
+
+    /// <summary>Body length; millimetres where no unit is written.</summary>
+    LengthMm,
+
+    /// <summary>What the record rests on: specimen, photograph, sighting and so on.</summary>
+    Evidence,
+
+    /// <summary>Where the evidence can be seen.</summary>
+    EvidenceLink,
+
+    /// <summary>Plant visited, or host.</summary>
+    Host,
+
+    /// <summary>What it did.</summary>
+    Behaviour,
 }

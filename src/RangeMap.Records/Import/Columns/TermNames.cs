@@ -34,6 +34,11 @@ public static class TermNames
         [Term.IdentificationVerificationStatus] = ["verification", "verification status", "review", "review status", "record status"],
         [Term.Locality] = ["location", "site", "site name", "place", "location name"],
         [Term.OccurrenceRemarks] = ["comment", "comments", "notes", "remarks"],
+        [Term.LengthMm] = ["length", "length (mm)", "length in mm", "body length", "body length (mm)", "body length mm"],
+        [Term.Evidence] = ["basisOfRecord", "evidence type", "record type"],
+        [Term.EvidenceLink] = ["associatedMedia", "photo link", "photo url", "image link", "image url", "media link"],
+        [Term.Host] = ["associatedTaxa", "host plant", "plant visited", "flower visited", "plant", "forage plant"],
+        [Term.Behaviour] = ["behavior", "activity"],
     };
 
     private static readonly Dictionary<string, Term> Official = Enum.GetValues<Term>().ToDictionary(t => Plain(Name(t)));
