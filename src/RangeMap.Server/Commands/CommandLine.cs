@@ -58,6 +58,7 @@ public static class CommandLine
         TaxaCommand.Make(context),
         ImportCommand.Make(context),
         UndoCommand.Make(context),
+        TokenCommand.Make(context),
         RefusalsCommand.Make(context),
         PresenceCommand.Make(context),
         SpreadCommand.Make(context),

@@ -25,9 +25,9 @@ public static class ImportFile
     /// <param name="cancel">Stops the import; nothing of it is then kept.</param>
     /// <exception cref="UserException">The file as a whole cannot be imported; nothing of it was kept.</exception>
     public static async Task<ImportAnswer> RunAsync(
-        DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<long>? progress = null, CancellationToken cancel = default)
+        DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<ImportProgress>? progress = null, CancellationToken cancel = default)
     {
-        var started = clock.GetTimestamp();
+        var (started, began) = (clock.GetTimestamp(), clock.GetUtcNow());
         await using var file = Open(request.Path);
         var hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(file, cancel));
         file.Position = 0;
@@ -36,25 +36,31 @@ public static class ImportFile
         {
             var options = request.Options(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
             var reader = RecordReader.Open(file, taxa.Read(), options);
-            using var session = ImportSession.Begin(folder.Database, request.Dataset, Path.GetFileName(request.Path), clock);
-            await Task.Run(() => PassAsync(reader, session, progress, cancel), cancel);
+            using var session = ImportSession.Begin(folder.Database, request.Dataset, request.FileName ?? Path.GetFileName(request.Path), clock);
+            await Task.Run(() => PassAsync(reader, session, new Pace(file, clock, progress), cancel), cancel);
             var mapping = reader.Mapping.Report;
             var figures = request.DryRun
                 ? session.Figures()
-                : session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping);
+                : session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, new()
+                {
+                    MadeBy = request.By,
+                    Began = began,
+                    Form = $"{SeparatorWords(reader.Separator)}-separated text, {reader.Encoding}",
+                    Stated = request.StatedJson(),
+                });
             return new(request, figures, mapping, clock.GetElapsedTime(started));
         }
         catch (ImportProblemException stopped)
         {
-            throw new UserException(stopped.Problem.What, $"{request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
+            throw new UserException(stopped.Problem.What, $"{request.FileName ?? request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
         }
     }
 
-    private static async Task PassAsync(RecordReader reader, ImportSession session, IProgress<long>? progress, CancellationToken cancel)
+    private static async Task PassAsync(RecordReader reader, ImportSession session, Pace pace, CancellationToken cancel)
     {
         var chunks = Channel.CreateBounded<RowChunk>(new BoundedChannelOptions(ChunksWaiting) { SingleReader = true, SingleWriter = true });
         using var either = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        var reading = ReadAsync(reader, chunks.Writer, either.Token);
+        var reading = ReadAsync(reader, chunks.Writer, pace, either.Token);
         try
         {
             await foreach (var chunk in chunks.Reader.ReadAllAsync(either.Token))
@@ -64,7 +70,7 @@ public static class ImportFile
                 foreach (var refusal in chunk.Refusals)
                     session.Refuse(refusal);
                 session.KeepSource(chunk.Source);
-                progress?.Report(chunk.Source.FirstRow + chunk.Source.Count - 1);
+                pace.Report(chunk);
             }
         }
         finally
@@ -77,13 +83,13 @@ public static class ImportFile
         await reading;
     }
 
-    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, CancellationToken cancel)
+    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, Pace pace, CancellationToken cancel)
     {
         try
         {
             var raw = new StringBuilder();
             while (ReadChunk(reader, raw) is { } chunk)
-                await chunks.WriteAsync(chunk, cancel);
+                await chunks.WriteAsync(chunk with { ReadUpTo = pace.Fraction }, cancel);
             chunks.Complete();
         }
         catch (Exception error)
@@ -130,7 +136,33 @@ public static class ImportFile
         throw new UserException("This is a pipe or device, which cannot be read twice.", path, "Save the table as a file and import that.");
     }
 
-    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source);
+    private static string SeparatorWords(char separator) => separator switch
+    {
+        ',' => "comma",
+        ';' => "semicolon",
+        '\t' => "tab",
+        '|' => "bar",
+        _ => $"'{separator}'",
+    };
+
+    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source)
+    {
+        /// <summary>Share of the file that was read when the chunk was made.</summary>
+        public double ReadUpTo { get; init; }
+    }
+
+    /// <summary>Tells how far the import has come.</summary>
+    private sealed class Pace(FileStream file, TimeProvider clock, IProgress<ImportProgress>? progress)
+    {
+        private readonly long _started = clock.GetTimestamp();
+        private readonly long _length = Math.Max(1, file.Length);
+
+        /// <summary>Only the task that reads the file may ask.</summary>
+        public double Fraction => Math.Min(1, file.Position / (double)_length);
+
+        public void Report(RowChunk chunk) =>
+            progress?.Report(ImportProgress.Of(chunk.Source.FirstRow + chunk.Source.Count - 1, chunk.ReadUpTo, clock.GetElapsedTime(_started)));
+    }
 }
 
 /// <summary>A file to import.</summary>
@@ -138,6 +170,12 @@ public static class ImportFile
 /// <param name="Dataset">The data set that its records belong to.</param>
 public sealed record ImportRequest(string Path, string Dataset)
 {
+    /// <summary>The name that people know the file by, where it is not that of the path.</summary>
+    public string? FileName { get; init; }
+
+    /// <summary>Who sent it; null for the command line.</summary>
+    public string? By { get; init; }
+
     /// <summary>How columns are read, where their names do not say so.</summary>
     public MappingFile? Mapping { get; init; }
 
@@ -149,6 +187,16 @@ public sealed record ImportRequest(string Path, string Dataset)
 
     /// <summary>Nothing is kept.</summary>
     public bool DryRun { get; init; }
+
+    /// <summary>What was stated about columns and dates, as a mapping file; null when nothing was.</summary>
+    internal string? StatedJson()
+    {
+        if (Mapping is null && DateOrder == DateOrder.NotStated)
+            return null;
+        using var json = new MemoryStream();
+        ((Mapping ?? new()) with { DateOrder = DateOrder != DateOrder.NotStated ? DateOrder : Mapping?.DateOrder ?? DateOrder.NotStated }).Write(json);
+        return Encoding.UTF8.GetString(json.ToArray());
+    }
 
     internal ImportOptions Options(DateOnly today) => new() { Today = today, Mapping = Mapping, DateOrder = DateOrder, NewTaxa = NewTaxa };
 }

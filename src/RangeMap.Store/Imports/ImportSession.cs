@@ -160,13 +160,14 @@ public sealed class ImportSession : IDisposable
     /// <param name="fileHash">Hash of the file's bytes.</param>
     /// <param name="header">The header row as it was sent.</param>
     /// <param name="mapping">Which column was taken for which term.</param>
+    /// <param name="details">How the import was made.</param>
     /// <exception cref="StoreException">The database cannot be written to; nothing of the import is kept.</exception>
-    public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping, BatchDetails? details = null)
     {
         ThrowIfFailed();
         try
         {
-            return Finish(fileHash, header, mapping);
+            return Finish(fileHash, header, mapping, details ?? new());
         }
         catch (SqliteException error)
         {
@@ -174,7 +175,7 @@ public sealed class ImportSession : IDisposable
         }
     }
 
-    private ImportFigures Finish(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    private ImportFigures Finish(string fileHash, string header, IReadOnlyDictionary<string, string> mapping, BatchDetails details)
     {
         var batch = _added + _updated == 0
             ? _connection.QuerySingleOrDefault<long?>(ImportSql.SameFileBefore, new { Dataset = _dataset, FileHash = fileHash, Batch }, _transaction)
@@ -200,6 +201,11 @@ public sealed class ImportSession : IDisposable
             Unchanged = _unchanged,
             Mapping = JsonSerializer.Serialize(mapping),
             Doubts = JsonSerializer.Serialize(figures.Doubts),
+            details.MadeBy,
+            Seconds = (_clock.GetUtcNow() - details.Began)?.TotalSeconds,
+            details.Form,
+            details.Stated,
+            details.Citation,
         };
         _connection.Execute(ImportSql.FinishBatch, row, _transaction);
         if (_added + _updated > 0)
@@ -322,7 +328,7 @@ public sealed class ImportSession : IDisposable
     }
 
     private SortedDictionary<string, int> DoubtCounts() =>
-        new(_doubts.ToDictionary(pair => pair.Key.ToString(), pair => pair.Value), StringComparer.Ordinal);
+        new(_doubts.ToDictionary(pair => DoubtCatalogue.Of(pair.Key).Code, pair => pair.Value), StringComparer.Ordinal);
 }
 
 /// <summary>What an import did.</summary>
@@ -332,6 +338,6 @@ public sealed class ImportSession : IDisposable
 /// <param name="Refused">Rows refused.</param>
 /// <param name="Updated">Records that changed.</param>
 /// <param name="Unchanged">Rows whose record was there already and says the same.</param>
-/// <param name="Doubts">New or changed records by doubt.</param>
+/// <param name="Doubts">New or changed records by the code of the doubt.</param>
 public sealed record ImportFigures(
     long Batch, long Read, int Accepted, int Refused, int Updated, int Unchanged, IReadOnlyDictionary<string, int> Doubts);

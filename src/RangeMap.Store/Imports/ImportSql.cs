@@ -28,7 +28,7 @@ internal static class ImportSql
 
     public const string FinishBatch = """
         UPDATE batch SET file_hash = @FileHash, header = @Header, rows_read = @Read, accepted = @Accepted, refused = @Refused, updated = @Updated,
-            unchanged = @Unchanged, mapping = @Mapping, doubts = @Doubts
+            unchanged = @Unchanged, mapping = @Mapping, doubts = @Doubts, made_by = @MadeBy, seconds = @Seconds, form = @Form, stated = @Stated, citation = @Citation
         WHERE number = @Batch
         """;
 

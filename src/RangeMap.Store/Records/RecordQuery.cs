@@ -15,6 +15,9 @@ public sealed record RecordQuery
     /// <summary>Numbers of the taxa.</summary>
     public IReadOnlyList<int>? Taxa { get; init; }
 
+    /// <summary>Numbers of taxa whose records are left out.</summary>
+    public IReadOnlyList<int>? WithoutTaxa { get; init; }
+
     /// <summary>Where the review stands.</summary>
     public ReviewStatus? Status { get; init; }
 

@@ -35,6 +35,7 @@ internal static class RecordSql
         public const string Dataset = "r.dataset = @DatasetNumber";
         public const string Batch = "r.batch = @Batch";
         public const string Taxa = "r.taxon IN @Taxa";
+        public const string WithoutTaxa = "r.taxon NOT IN @WithoutTaxa";
         public const string Status = "r.status = @Status";
         public const string SomeDoubt = "(r.doubts & @Doubts) <> 0";
         public const string TheseDoubts = "r.doubts = @TheseDoubts";

@@ -99,6 +99,7 @@ public sealed class RecordStore(Database database)
         Where(RecordSql.Condition.Dataset, "DatasetNumber", dataset);
         Where(RecordSql.Condition.Batch, "Batch", query.Batch);
         Where(RecordSql.Condition.Taxa, "Taxa", query.Taxa);
+        Where(RecordSql.Condition.WithoutTaxa, "WithoutTaxa", query.WithoutTaxa);
         Where(RecordSql.Condition.Status, "Status", (long?)query.Status);
         Where(RecordSql.Condition.SomeDoubt, "Doubts", (long?)query.Doubts);
         Where(RecordSql.Condition.Recorder, "RecorderNumber", recorder);

@@ -26,11 +26,11 @@ public sealed class CancelledImportTests : IDisposable
         Assert.Equal(80, (await ImportFile.RunAsync(folder, request, TimeProvider.System)).Figures.Accepted);
     }
 
-    private sealed class StopAt(long row, CancellationTokenSource stop) : IProgress<long>
+    private sealed class StopAt(long row, CancellationTokenSource stop) : IProgress<ImportProgress>
     {
-        public void Report(long value)
+        public void Report(ImportProgress value)
         {
-            if (value >= row)
+            if (value.Rows >= row)
                 stop.Cancel();
         }
     }
