@@ -24,7 +24,7 @@ internal sealed record RecordJson(
         var taxon = data.Taxon((int)record.Taxon);
         return new(
             record.Id.ToString(), VersionText(record.Version), record.Dataset, record.Batch, record.Row, taxon.Id, taxon.ScientificName,
-            record.SentTaxon is { } sent ? data.Taxon((int)sent).ScientificName : null, record.Square.ToString(), grid.Code, record.Square.Size.ToText(),
+            record.SentTaxon is { } sent ? data.NameOf((int)sent) : null, record.Square.ToString(), grid.Code, record.Square.Size.ToText(),
             Math.Round(centre.Latitude, 6), Math.Round(centre.Longitude, 6), record.Uncertainty, Day(record.Dates.First), Day(record.Dates.Last), record.Present,
             Word(record.ReviewStatus), record.SentStatus is { } status ? Word((ReviewStatus)status) : null,
             [.. DoubtCatalogue.In(record.Doubts).Select(entry => entry.Code)], DoubtCatalogue.WeightOf(record.Doubts), inFull ? record.Recorder : null,

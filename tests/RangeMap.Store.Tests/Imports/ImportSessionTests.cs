@@ -154,7 +154,7 @@ public sealed class ImportSessionTests : IDisposable
     }
 
     [Fact]
-    public void DoubtsAreCountedByName()
+    public void DoubtsAreCountedByCode()
     {
         var figures = _store.Import([Version(1) with { Doubts = Doubts.AtSea | Doubts.CountZero }, Version(2) with { Doubts = Doubts.AtSea }]);
         Assert.Equal([KeyValuePair.Create("AtSea", 2), KeyValuePair.Create("CountZero", 1)], figures.Doubts);
