@@ -61,7 +61,7 @@ public sealed class FuzzTests
             {
                 var text = "h1,h2,h3\n" + string.Concat(rows.Select(r => string.Join(',', r.Select(c => $"\"{c.Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\n"));
                 using var sep = Sep.New(',').Reader(o => o with { Unescape = true }).FromText(text);
-                var own = FileOpening.Open(new MemoryStream(Encoding.UTF8.GetBytes(text)), null, ',').Rows;
+                var own = DelimitedRows.Open(new MemoryStream(Encoding.UTF8.GetBytes(text)), null, ',').Rows;
                 foreach (var row in sep)
                 {
                     Assert.True(own.Read());
