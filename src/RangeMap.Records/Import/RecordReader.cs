@@ -35,7 +35,8 @@ public sealed class RecordReader
         var order = options.DateOrder != DateOrder.NotStated ? options.DateOrder : options.Mapping?.DateOrder ?? DateOrder.NotStated;
         _interpreter = new RowInterpreter(
             new RowCells(_rows, Mapping), _taxa, new RowDates(options.Today, order, SurveyDates),
-            new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping));
+            new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
+            new RecordChecks(options.Checks), options.FileChecks);
     }
 
     /// <summary>What the columns are read as.</summary>

@@ -4,7 +4,8 @@ using RangeMap.Grids;
 namespace RangeMap.Records;
 
 /// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
-internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns)
+internal sealed class RowInterpreter(
+    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns, RecordChecks checks, FileChecks? fileChecks)
 {
     private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");
     private static readonly ulong DefaultsMark = IdentityColumn.MarkOf("defaults");
@@ -37,7 +38,7 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
             Dates = days,
             Present = present,
             Status = status,
-            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated | BeforeFirstYear.Of(taxon!, days),
+            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated,
             Recorder = _pool.Get(cells[Term.RecordedBy]),
             Determiner = _pool.Get(cells[Term.IdentifiedBy]),
             Stage = Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]),
@@ -53,7 +54,23 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
             Point = place.Point,
             UncertaintyMetres = place.UncertaintyMetres,
         };
+        record = Checked(record);
         return true;
+    }
+
+    /// <summary>
+    /// The record with what the checks find. What they find by the taxon list counts as content, so that the same row under another
+    /// list is a change; what they find by its surroundings does not, for those change with every import.
+    /// </summary>
+    private Record Checked(Record record)
+    {
+        var byList = checks.FindByList(record);
+        var found = byList | checks.FindByPlace(record) | (fileChecks?.Find(record) ?? Doubts.None);
+        if (found == Doubts.None)
+            return record;
+        if (byList != Doubts.None)
+            _identity.Add((long)byList);
+        return record with { Doubts = record.Doubts | found, Content = byList == Doubts.None ? record.Content : _identity.Hash() };
     }
 
     /// <summary>A whole number; null for none and for a vague one such as "3+", "c. 20" or "many", which the raw row keeps.</summary>
