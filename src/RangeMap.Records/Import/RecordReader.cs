@@ -51,6 +51,9 @@ public sealed class RecordReader
     /// <summary>What became of the rows read so far.</summary>
     public ImportCounts Counts { get; } = new();
 
+    /// <summary>Cells about what was seen that were not understood so far and are kept as written, by term; their rows are not refused.</summary>
+    public IReadOnlyDictionary<Term, long> NotUnderstood => _interpreter.NotUnderstood;
+
     /// <summary>Taxa made so far of names that the list does not have; empty unless the options allow them.</summary>
     public IReadOnlyCollection<Taxon> NewTaxa => _taxa.Added;
 

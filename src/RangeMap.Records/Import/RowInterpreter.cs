@@ -12,6 +12,10 @@ internal sealed class RowInterpreter(
 
     private readonly RowIdentity _identity = new();
     private readonly TextPool _pool = new();
+    private readonly SightingCells _sighting = new(cells);
+
+    /// <summary>Cells about what was seen that were not understood and are kept as written, by term.</summary>
+    public IReadOnlyDictionary<Term, long> NotUnderstood => _sighting.NotUnderstood;
 
     /// <summary>The record of the row that the cells stand on.</summary>
     public bool TryRead(long row, out Record? record, out RowFault? fault)
@@ -28,6 +32,7 @@ internal sealed class RowInterpreter(
             return false;
         var status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]);
         var key = KeyOf(out var repeated);
+        var (stage, sex) = _sighting.StageAndSex();
         record = new()
         {
             Row = row,
@@ -41,14 +46,14 @@ internal sealed class RowInterpreter(
             Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated,
             Recorder = _pool.Get(cells[Term.RecordedBy]),
             Determiner = _pool.Get(cells[Term.IdentifiedBy]),
-            Stage = Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]),
-            Sex = Word(ControlledWords.Sexes, cells[Term.Sex]),
-            LengthMm = LengthText.Read(cells[Term.LengthMm]),
-            Evidence = Word(ControlledWords.Evidence, cells[Term.Evidence]),
-            EvidenceLink = _pool.Get(cells[Term.EvidenceLink]),
-            Host = _pool.Get(cells[Term.Host]),
-            Behaviour = Word(ControlledWords.Behaviours, cells[Term.Behaviour]),
-            Remarks = _pool.Get(cells[Term.OccurrenceRemarks]),
+            Stage = stage,
+            Sex = sex,
+            LengthMm = _sighting.LengthMm(),
+            Evidence = _sighting.Evidence(),
+            EvidenceLink = _sighting.Link(),
+            Host = _sighting.Host(),
+            Behaviour = _sighting.Behaviour(),
+            Remarks = _sighting.Remarks(),
             Count = count,
             Site = _pool.Get(cells[Term.Locality]),
             Point = place.Point,
@@ -143,8 +148,6 @@ internal sealed class RowInterpreter(
         doubts = count == 0 && stated != false ? Doubts.CountZero : Doubts.None;
         return fault is null;
     }
-
-    private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? _pool.Get(text);
 
     /// <summary>The identity, from what the row says and nothing else.</summary>
     private UInt128 KeyOf(out Doubts repeated)
