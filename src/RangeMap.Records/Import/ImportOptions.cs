@@ -15,6 +15,9 @@ public sealed record ImportOptions
     /// <summary>True when WA and WV grid references are on WGS84 instead of ED50.</summary>
     public bool ChannelIslandsWgs84 { get; init; }
 
+    /// <summary>Names that a person accepted once for a taxon of the list.</summary>
+    public AcceptedNames AcceptedNames { get; init; } = AcceptedNames.None;
+
     /// <summary>True to add names that the list does not have as new taxa instead of refusing their rows.</summary>
     public bool NewTaxa { get; init; }
 

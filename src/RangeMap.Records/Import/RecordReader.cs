@@ -31,7 +31,7 @@ public sealed class RecordReader
         Mapping = ColumnMapping.From(_file.Header, options.Mapping);
         if (_rows.PeekLine().IsEmpty)
             throw new ImportProblemException(new("The file has a header and no rows.", "after the header", "Is it the right file?"));
-        _taxa = new TaxonResolver(list, options.NewTaxa);
+        _taxa = new TaxonResolver(list, options.AcceptedNames, options.NewTaxa);
         var order = options.DateOrder != DateOrder.NotStated ? options.DateOrder : options.Mapping?.DateOrder ?? DateOrder.NotStated;
         _interpreter = new RowInterpreter(
             new RowCells(_rows, Mapping), _taxa, new RowDates(options.Today, order, SurveyDates),
@@ -53,6 +53,9 @@ public sealed class RecordReader
 
     /// <summary>Cells about what was seen that were not understood so far and are kept as written, by term; their rows are not refused.</summary>
     public IReadOnlyDictionary<Term, long> NotUnderstood => _interpreter.NotUnderstood;
+
+    /// <summary>The names met so far that the list does not have, with suggestions, for a person to accept or correct.</summary>
+    public UnknownNames UnknownNames => _interpreter.UnknownNames;
 
     /// <summary>Taxa made so far of names that the list does not have; empty unless the options allow them.</summary>
     public IReadOnlyCollection<Taxon> NewTaxa => _taxa.Added;

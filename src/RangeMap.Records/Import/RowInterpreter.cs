@@ -14,6 +14,9 @@ internal sealed class RowInterpreter(
     private readonly TextPool _pool = new();
     private readonly SightingCells _sighting = new(cells);
 
+    /// <summary>Names that the list does not have.</summary>
+    public UnknownNames UnknownNames { get; } = new();
+
     /// <summary>Cells about what was seen that were not understood and are kept as written, by term.</summary>
     public IReadOnlyDictionary<Term, long> NotUnderstood => _sighting.NotUnderstood;
 
@@ -116,9 +119,11 @@ internal sealed class RowInterpreter(
         var disagree = taxon is not null && resolution.Taxon is not null && resolution.Taxon.Id != taxon.Id;
         doubts = uncertain || disagree ? Doubts.NameUncertain : Doubts.None;
         taxon ??= resolution.Taxon;
-        if (taxon is null)
-            fault = new(term, name.ToString(), resolution.Why!);
-        return fault is null;
+        if (taxon is not null)
+            return true;
+        UnknownNames.Add(name, resolution.Suggestions);
+        fault = new(term, name.ToString(), resolution.Why!);
+        return false;
     }
 
     private TaxonResolver.Resolution Resolve(ReadOnlySpan<char> name, out bool uncertain)
