@@ -26,9 +26,11 @@ public sealed class RecordReader : IDisposable
         Mapping = ColumnMapping.From(_rows.Header, options.Mapping);
         if (_rows.AtEnd)
             throw new ImportProblemException(new("The file has a header and no rows.", "after the header", "Is it the right file?"));
-        _taxa = new TaxonResolver(list, options.NewTaxa);
+        _taxa = new TaxonResolver(list, options.AcceptedNames, options.NewTaxa);
         var dates = new RowDates(options.Today, OrderOf(options), SurveyDates, _rows.DayCount);
-        _interpreter = new RowInterpreter(new RowCells(_rows, Mapping), _taxa, dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping));
+        _interpreter = new RowInterpreter(
+            new RowCells(_rows, Mapping), _taxa, dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
+            new RecordChecks(options.Checks), options.FileChecks);
     }
 
     /// <summary>What the columns are read as.</summary>
@@ -51,6 +53,12 @@ public sealed class RecordReader : IDisposable
 
     /// <summary>What became of the rows read so far.</summary>
     public ImportCounts Counts { get; } = new();
+
+    /// <summary>Cells about what was seen that were not understood so far and are kept as written, by term; their rows are not refused.</summary>
+    public IReadOnlyDictionary<Term, long> NotUnderstood => _interpreter.NotUnderstood;
+
+    /// <summary>The names met so far that the list does not have, with suggestions, for a person to accept or correct.</summary>
+    public UnknownNames UnknownNames => _interpreter.UnknownNames;
 
     /// <summary>Taxa made so far of names that the list does not have; empty unless the options allow them.</summary>
     public IReadOnlyCollection<Taxon> NewTaxa => _taxa.Added;
