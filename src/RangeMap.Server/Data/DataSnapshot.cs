@@ -54,6 +54,9 @@ public sealed class DataSnapshot
     /// <exception cref="EditionPassedException">It was added since.</exception>
     public Taxon Taxon(int number) => _byNumber.TryGetValue(number, out var taxon) ? taxon : throw new EditionPassedException();
 
+    /// <summary>The taxon list, synonyms included.</summary>
+    public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _list.ReadSynonyms()));
+
     /// <summary>The name of a taxon under which a record was sent; it may have been merged into another since.</summary>
     public string NameOf(int number) => Answers.GetOrMake("names", _list.ReadNames)[number];
 
