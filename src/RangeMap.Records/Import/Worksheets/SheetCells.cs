@@ -60,7 +60,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
     private void ReadCells()
     {
         var depth = _xml.Depth;
-        while (_xml.Read() && !(_xml.IsEnd && _xml.Depth == depth))
+        while (_xml.ReadInside(depth))
         {
             if (_xml.IsStart && _xml.Element == "c")
                 ReadCell();
@@ -93,7 +93,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
         string? value = null, inline = null;
         var hasFormula = false;
         var depth = _xml.Depth;
-        while (_xml.Read() && !(_xml.IsEnd && _xml.Depth == depth))
+        while (_xml.ReadInside(depth))
         {
             if (!_xml.IsStart)
                 continue;
