@@ -5,6 +5,7 @@ namespace RangeMap.Records;
 /// <summary>Reads meta.xml after the Darwin Core text guide (https://dwc.tdwg.org/text/, 2023-09-13), with the defaults of its schema.</summary>
 internal sealed class ArchiveDescriptionReader
 {
+    private const string NeedsFiles = "Each core and extension needs files/location.";
     private readonly UntrustedXmlReader _xml;
     private readonly string _name;
     private readonly string _folder;
@@ -45,11 +46,13 @@ internal sealed class ArchiveDescriptionReader
 
     private ArchiveTable ReadTable(string idElement)
     {
+        if (_xml.IsEmpty)
+            throw Problem("A table names no file.", NeedsFiles);
         var layout = ArchiveLayout.Of(_xml, Problem);
         var (files, fields) = (new List<string>(), new List<ArchiveField>());
         int? id = null;
         var depth = _xml.Depth;
-        while (!_xml.IsEmpty && _xml.Read() && !(_xml.IsEnd && _xml.Depth == depth))
+        while (_xml.ReadInside(depth))
         {
             if (!_xml.IsStart)
                 continue;
@@ -62,7 +65,7 @@ internal sealed class ArchiveDescriptionReader
         }
 
         if (files.Count == 0)
-            throw Problem("A table names no file.", "Each core and extension needs files/location.");
+            throw Problem("A table names no file.", NeedsFiles);
         return layout with { Files = files, Fields = fields, IdIndex = id };
     }
 

@@ -35,9 +35,11 @@ internal static partial class CitationReader
     /// <summary>The words of a statement of rights, and the address that it points to.</summary>
     private static ArchiveCitation WithLicence(UntrustedXmlReader xml, ArchiveCitation citation)
     {
+        if (xml.IsEmpty)
+            return citation;
         string? url = null, text = "";
         var depth = xml.Depth;
-        while (!xml.IsEmpty && xml.Read() && !(xml.IsEnd && xml.Depth == depth))
+        while (xml.ReadInside(depth))
         {
             if (xml is { IsStart: true, Element: "ulink" or "url" })
                 url ??= xml.Attribute("url") ?? Tidy(xml.ReadContent());
@@ -52,9 +54,11 @@ internal static partial class CitationReader
 
     private static string? CreatorOf(UntrustedXmlReader xml)
     {
+        if (xml.IsEmpty)
+            return null;
         string? given = null, family = null, organisation = null;
         var depth = xml.Depth;
-        while (!xml.IsEmpty && xml.Read() && !(xml.IsEnd && xml.Depth == depth))
+        while (xml.ReadInside(depth))
         {
             if (xml is { IsStart: true, Element: "givenName" })
                 given = Tidy(xml.ReadContent());

@@ -38,7 +38,7 @@ internal static class UntrustedXml
         }
         catch (Exception e) when (e is XmlException or ArgumentException or InvalidOperationException)
         {
-            var line = (e as XmlException)?.LineNumber ?? (reader as IXmlLineInfo)?.LineNumber ?? 0;
+            var line = Math.Max((e as XmlException)?.LineNumber ?? 0, Math.Max((reader as IXmlLineInfo)?.LineNumber ?? 0, 1));
             throw new ImportProblemException(new($"{name} is no XML that can be read: {FirstSentence(e.Message)}", $"{name}, line {line}", "Make the file again with the program it came from."));
         }
     }

@@ -32,6 +32,10 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
     /// <summary>Moves on by one node; false at the end.</summary>
     public bool Read() => UntrustedXml.Guard(name, xml, xml.Read);
 
+    /// <summary>Moves on by one node inside an element that is not empty; false at its end.</summary>
+    /// <param name="depth">How deep that element is nested.</param>
+    public bool ReadInside(int depth) => Read() && !(IsEnd && Depth == depth);
+
     /// <summary>Moves to the next beginning of an element; false at the end.</summary>
     public bool ReadStart()
     {
@@ -67,7 +71,7 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
             return "";
         var depth = Depth;
         var text = new System.Text.StringBuilder();
-        while (Read() && !(IsEnd && Depth == depth))
+        while (ReadInside(depth))
         {
             if (IsText)
                 text.Append(Text);

@@ -18,6 +18,7 @@ internal sealed class SingleTableFile : RecordFile
     {
         _files = files;
         _options = options;
+        RefuseDocuments(files);
         var tables = files.Names.Where(IsTable).ToList();
         _name = tables.Count == 1 ? tables[0] : throw Problem(files, tables);
     }
@@ -54,13 +55,18 @@ internal sealed class SingleTableFile : RecordFile
         return !NoTables.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase) && !Companions.Contains(file, StringComparer.OrdinalIgnoreCase);
     }
 
+    private static void RefuseDocuments(FileBundle files)
+    {
+        const string mend = "Save the table as .xlsx or as CSV, UTF-8.";
+        if (files.Has("mimetype") && files.Has("content.xml"))
+            throw ContainerProblem.Of("This is an OpenDocument file, such as .ods.", "content.xml", mend);
+        if (files.Has("word/document.xml") || files.Names.Any(n => n.StartsWith("ppt/", StringComparison.Ordinal)))
+            throw ContainerProblem.Of("This is a text document or a presentation, not a table.", "zip file", mend);
+    }
+
     private static ImportProblemException Problem(FileBundle files, List<string> tables)
     {
         const string mend = "Import the table that holds the records by itself, or add a meta.xml that tells what each file is.";
-        if (files.Has("mimetype") && files.Has("content.xml"))
-            return ContainerProblem.Of("This is an OpenDocument file, such as .ods.", "zip file", "Save the table as .xlsx or as CSV, UTF-8.");
-        if (files.Has("word/document.xml") || files.Names.Any(n => n.StartsWith("ppt/", StringComparison.Ordinal)))
-            return ContainerProblem.Of("This is a text document or a presentation, not a table.", "zip file", "Save the table as .xlsx or as CSV, UTF-8.");
         return tables.Count == 0
             ? ContainerProblem.Of($"There is no table in {files.Name}.", $"files: {Listed(files.Names)}", mend)
             : ContainerProblem.Of($"There are several files in {files.Name}, and no meta.xml tells which of them holds the records.", $"files: {Listed(tables)}", mend);

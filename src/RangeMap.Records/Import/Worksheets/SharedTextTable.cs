@@ -39,7 +39,7 @@ internal static partial class SharedTextTable
             return "";
         var depth = xml.Depth;
         var text = new StringBuilder();
-        while (xml.Read() && !(xml.IsEnd && xml.Depth == depth))
+        while (xml.ReadInside(depth))
         {
             if (!xml.IsStart)
                 continue;

@@ -8,6 +8,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
     private readonly UntrustedXmlReader _xml = UntrustedXml.Open(book.Files, sheet.Part!, limits, limits.UnpackedBytes);
     private readonly List<string> _cells = [];
     private long _characters;
+    private int _nextColumn;
 
     /// <summary>The row at hand as the spreadsheet numbers it, from 1.</summary>
     public long Row { get; private set; }
@@ -49,7 +50,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
     private void BeginRow()
     {
         _cells.Clear();
-        _characters = 0;
+        _characters = _nextColumn = 0;
         var stated = _xml.Attribute("r");
         Row = stated is null ? Row + 1 : long.TryParse(stated, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
         if (Row is < 1 or > CellName.Rows)
@@ -59,7 +60,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
     private void ReadCells()
     {
         var depth = _xml.Depth;
-        while (_xml.Read() && !(_xml.IsEnd && _xml.Depth == depth))
+        while (_xml.ReadInside(depth))
         {
             if (_xml.IsStart && _xml.Element == "c")
                 ReadCell();
@@ -69,9 +70,10 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
     private void ReadCell()
     {
         var name = _xml.Attribute("r");
-        var column = name is null ? _cells.Count : CellName.ColumnOf(name);
+        var column = name is null ? _nextColumn : CellName.ColumnOf(name);
         if (column is < 0 or >= CellName.Columns)
             throw ContainerProblem.Damaged($"Sheet \"{sheet.Name}\"", $"Row {Row} has a cell called \"{name}\"; a sheet has columns A to XFD.");
+        _nextColumn = column + 1;
         string type = _xml.Attribute("t") ?? "n", format = _xml.Attribute("s") ?? "";
         var text = ReadText(type, format, column);
         if (text.Length == 0)
@@ -91,7 +93,7 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
         string? value = null, inline = null;
         var hasFormula = false;
         var depth = _xml.Depth;
-        while (_xml.Read() && !(_xml.IsEnd && _xml.Depth == depth))
+        while (_xml.ReadInside(depth))
         {
             if (!_xml.IsStart)
                 continue;
