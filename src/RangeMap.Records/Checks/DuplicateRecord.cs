@@ -6,14 +6,14 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class DuplicateRecord
 {
-    private readonly OwnedHashes<uint> _owners = new();
+    private readonly TaggedHashes _owners = new();
 
     /// <summary>Remembers a record; in doubt when another one like it was there.</summary>
     public Doubts Add(in ComparedRecord record, int recorder)
     {
         var where = MixedHash.Of((ulong)record.SquareCode, (ulong)record.Dates.First.DayNumber << 32 | (uint)recorder);
         var what = (ulong)(uint)string.GetHashCode(record.TaxonId, StringComparison.Ordinal) << 32 | WordHash(record.Stage) ^ WordHash(record.Sex) * 31 ^ (record.Present ? 0u : 1u);
-        var owner = (uint)record.Key ^ (uint)(record.Key >> 96);
+        var owner = (ushort)((ulong)record.Key >> 48 ^ (ulong)record.Key);
         return _owners.TryGetOrAdd(MixedHash.Of(where, what), owner, out var first) && first != owner ? Doubts.DuplicateRecord : Doubts.None;
     }
 

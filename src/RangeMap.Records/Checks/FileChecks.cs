@@ -5,7 +5,7 @@ namespace RangeMap.Records;
 /// on one day, dates implausible for the recorder, and places that look filled in. The later record of a pair is the one in doubt.
 /// </summary>
 /// <remarks>
-/// Holds 15 to 23 bytes a record and 20 to 30 bytes a recorder's day; one for each import. Not safe for several threads at once.
+/// Holds 11 to 17 bytes a record and 23 to 34 bytes a recorder's day; one for each import. Not safe for several threads at once.
 /// </remarks>
 public sealed class FileChecks(CheckContext context)
 {

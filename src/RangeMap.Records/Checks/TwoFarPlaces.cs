@@ -8,7 +8,7 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class TwoFarPlaces(double farKm)
 {
-    private readonly OwnedHashes<long> _firstSquares = new();
+    private readonly FirstSquares _firstSquares = new();
     private (int Recorder, DateOnly Day, long Square) _last;
     private Doubts _lastFound;
 
@@ -20,7 +20,8 @@ internal sealed class TwoFarPlaces(double farKm)
             return _lastFound;
         _last = (recorder, day, square);
         var hash = MixedHash.Of((ulong)recorder, (ulong)day.DayNumber);
-        var isFar = _firstSquares.TryGetOrAdd(hash, square, out var first) && first != square && KmApart(Square.FromCode(first), Square.FromCode(square)) > farKm;
+        var first = _firstSquares.GetOrAdd(hash, square);
+        var isFar = first != square && KmApart(Square.FromCode(first), Square.FromCode(square)) > farKm;
         return _lastFound = isFar ? Doubts.TwoFarPlaces : Doubts.None;
     }
 

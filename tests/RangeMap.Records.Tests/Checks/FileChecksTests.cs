@@ -119,13 +119,19 @@ public sealed class FileChecksTests
     [Fact]
     public void HashesKeepTheirFirstValueBeyondEveryGrowth()
     {
-        var hashes = new OwnedHashes<uint>();
-        for (uint i = 0; i < 200_000; i++)
-            Assert.False(hashes.TryGetOrAdd(MixedHash.Of(i, 7), i, out _));
+        var tags = new TaggedHashes();
+        var squares = new FirstSquares();
         for (uint i = 0; i < 200_000; i++)
         {
-            Assert.True(hashes.TryGetOrAdd(MixedHash.Of(i, 7), 1, out var first));
-            Assert.Equal(i, first);
+            Assert.False(tags.TryGetOrAdd(MixedHash.Of(i, 7), (ushort)i, out _));
+            Assert.Equal(i, squares.GetOrAdd(MixedHash.Of(i, 7), i));
+        }
+
+        for (uint i = 0; i < 200_000; i++)
+        {
+            Assert.True(tags.TryGetOrAdd(MixedHash.Of(i, 7), 1, out var first));
+            Assert.Equal((ushort)i, first);
+            Assert.Equal(i, squares.GetOrAdd(MixedHash.Of(i, 7), 1));
         }
     }
 
