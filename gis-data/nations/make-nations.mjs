@@ -66,7 +66,8 @@ const others = filled.filter(({ part }) => part === 'IM' || part === 'CI').map((
 const british = await britishNations(filled.filter(({ part }) => part === 'GB').map(({ ring }) => ring));
 const made = await run(
   `-i in.json -clean -dissolve nation -simplify dp interval=${TOLERANCE_METRES} keep-shapes -clean -o out.json format=geojson precision=0.0001`, { 'in.json': collection([...british, ...fixed, ...others]) });
-const valid = await run('-i in.json -clean -o out.json format=geojson precision=0.0001 rfc7946', { 'in.json': JSON.stringify(made) });
+// Rounding can make a ring touch itself; a second cleaning of the rounded coordinates splits it there.
+const valid = await run('-i in.json -clean -o out.json format=geojson precision=0.00001 rfc7946', { 'in.json': JSON.stringify(made) });
 for (const { properties, geometry } of valid.features) {
   const parts = geometry.type === 'Polygon' ? [geometry.coordinates] : geometry.coordinates;
   const area = (rings) => rings.reduce((sum, ring, k) => sum + (k === 0 ? 1 : -1) * areaKm2(ring), 0);
