@@ -20,8 +20,8 @@ const CHANNEL_ISLANDS = [
   [-2.45, 48.92], [-1.93, 48.92], [-1.88, 49.26], [-1.93, 49.40], [-2.05, 49.60], [-2.05, 50.00], [-2.95, 50.00], [-2.95, 49.30], [-2.45, 48.92],
 ];
 
-/** The islets as rings in longitude and latitude, with their parts. */
-export function findIslets() {
+/** The islets as rings in longitude and latitude, with their parts; with `foreign` also those nearest to France and other countries (part `near`). */
+export function findIslets({ foreign = false } = {}) {
   const land = readLandPolygons({ allForeign: true });
   const outer = land.map((f) => f.geometry.coordinates[0].map(toBritish));
   const coast = new CoastIndex();
@@ -34,12 +34,12 @@ export function findIslets() {
     .map((degrees) => ({ degrees, ring: degrees.map(toBritish) }))
     .filter(({ ring }) => isNew(ring))
     .map(({ degrees, ring }) => ({ part: partOf(degrees[0], coast.nearest(ring[0], FURTHEST_METRES)), ring: degrees }))
-    .filter(({ part }) => part !== 'near');
+    .filter(({ part }) => part !== null && (foreign || part !== 'near'));
 }
 
 function partOf(place, nearest) {
   if (isInside(place, CHANNEL_ISLANDS)) return 'CI';
-  return nearest === null || nearest.label === 'CI' ? 'near' : nearest.label;
+  return nearest?.label === 'CI' ? 'near' : nearest?.label ?? null;
 }
 
 const overlap = (a, b) => a[0] <= b[2] && b[0] <= a[2] && a[1] <= b[3] && b[1] <= a[3];

@@ -44,7 +44,7 @@ public sealed class LandArea
         !PolygonIndex.Covers(place) ? null : _index.Contains(place) ? new(place, 0) : _index.NearestEdge(place);
 
     /// <summary>The part of the square that is land, 0 to 1, by area on the square's own plane.</summary>
-    /// <remarks>The first square of a grid costs some 100 ms, the others microseconds.</remarks>
+    /// <remarks>The first square of a grid costs some 100 ms, the others some tens of microseconds.</remarks>
     public double LandShare(Square square) =>
         _tiles.GetOrAdd(square.Grid, id => new(_polygons, NationalGrid.Get(id))).Share(square);
 }
