@@ -53,6 +53,7 @@ public static class ServerHost
         api.MapPresence();
         api.MapTiles();
         api.MapSpread();
+        api.MapSeason();
         api.MapSquares();
         api.MapPlaces();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();

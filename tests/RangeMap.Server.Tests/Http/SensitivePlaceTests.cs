@@ -90,7 +90,7 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/squares/{reference}", "/api/v1/places",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/squares/{reference}", "/api/v1/places",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
@@ -139,6 +139,7 @@ public sealed partial class SensitivePlaceTests
         var of = $"/api/v1/taxa/{taxon}";
         yield return of;
         yield return $"/api/v1/records?taxon={taxon}";
+        yield return $"{of}/season?quality=all";
         foreach (var size in Sizes)
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
