@@ -61,6 +61,7 @@ public static class ServerHost
         personal.MapRecords();
         personal.MapReviews();
         personal.MapNames();
+        personal.MapRecorders();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");
