@@ -5,6 +5,8 @@ namespace RangeMap.Records;
 /// <summary>Walks through XML forward, by the local names of its elements. Every failure is a problem that names file and line.</summary>
 internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposable
 {
+    private const int Deepest = 64;
+
     /// <summary>The line at hand, from 1.</summary>
     public int Line => ((IXmlLineInfo)xml).LineNumber;
 
@@ -26,11 +28,35 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
     /// <summary>True while standing on text.</summary>
     public bool IsText => xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace;
 
-    /// <summary>The text at hand.</summary>
-    public string Text => xml.Value;
+    /// <summary>The text at hand, of which the end may still have to be read.</summary>
+    public string Text
+    {
+        get
+        {
+            try
+            {
+                return xml.Value;
+            }
+            catch (Exception e) when (UntrustedXml.IsOfXml(e))
+            {
+                throw UntrustedXml.Problem(name, xml, e);
+            }
+        }
+    }
 
     /// <summary>Moves on by one node; false at the end.</summary>
-    public bool Read() => UntrustedXml.Guard(name, xml, xml.Read);
+    public bool Read()
+    {
+        try
+        {
+            var more = xml.Read();
+            return xml.Depth <= Deepest ? more : throw ContainerProblem.Damaged(name, "Its elements are nested too deeply.");
+        }
+        catch (Exception e) when (UntrustedXml.IsOfXml(e))
+        {
+            throw UntrustedXml.Problem(name, xml, e);
+        }
+    }
 
     /// <summary>Moves on by one node inside an element that is not empty; false at its end.</summary>
     /// <param name="depth">How deep that element is nested.</param>
