@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>The files of a folder and of the folders in it. Links are not followed.</summary>
@@ -30,7 +32,7 @@ internal sealed class FolderBundle : FileBundle
             if (IsLitter(name))
                 continue;
             if (bundle._files.Count == limits.Entries)
-                throw ContainerProblem.Of($"The folder holds more than {limits.Entries:N0} files.", path, "Name the folder that holds the archive alone.");
+                throw ContainerProblem.Of(Invariant($"The folder holds more than {limits.Entries:N0} files."), path, "Name the folder that holds the archive alone.");
             bundle._files.Add(name, file);
         }
 
