@@ -74,8 +74,11 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
         return false;
     }
 
-    /// <summary>An attribute by its local name; null if it is not there.</summary>
-    public string? Attribute(string localName)
+    /// <summary>An attribute without prefix; null if it is not there.</summary>
+    public string? Attribute(string attribute) => xml.GetAttribute(attribute);
+
+    /// <summary>An attribute by its local name, with whatever prefix; null if it is not there.</summary>
+    public string? PrefixedAttribute(string localName)
     {
         var plain = xml.GetAttribute(localName);
         if (plain is not null || !xml.MoveToFirstAttribute())
@@ -96,14 +99,15 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
         if (IsEmpty)
             return "";
         var depth = Depth;
-        var text = new System.Text.StringBuilder();
-        while (ReadInside(depth))
+        var first = ReadInside(depth) && IsText ? Text : "";
+        System.Text.StringBuilder? all = null;
+        while (!(IsEnd && Depth == depth) && ReadInside(depth))
         {
             if (IsText)
-                text.Append(Text);
+                all = (all ?? new(first)).Append(Text);
         }
 
-        return text.ToString();
+        return all?.ToString() ?? first;
     }
 
     /// <inheritdoc/>
