@@ -21,18 +21,22 @@ export function isNorthernIreland([lon, lat]) {
   return lon < -5.38 && lon > -8.3 && lat > 53.9 && (lat < 55.25 || (lat < 55.33 && lon < -6.02));
 }
 
-/** One feature a polygon, so that a polygon can be told apart by where it lies. */
-export function readLandPolygons() {
+/**
+ * One feature a polygon, so that a polygon can be told apart by where it lies. With `allForeign` also the lesser islands of the near continent, and the
+ * Faroes: land that is not ours, which finding the nearest land must know.
+ */
+export function readLandPolygons({ allForeign = false } = {}) {
   const world = JSON.parse(readFileSync(source, 'utf8'));
+  const isWanted = (country, ring) => touchesWindow(ring) && (PART_OF[country] !== 'near' || allForeign || areaKm2(ring) >= NEAR_LEAST_KM2);
   return world.features
-    .filter((f) => f.properties.A3 in PART_OF)
+    .filter((f) => f.properties.A3 in PART_OF || (allForeign && f.properties.A3 === 'FRO'))
     .flatMap((f) => f.geometry.coordinates
-      .filter((rings) => touchesWindow(rings[0]) && (PART_OF[f.properties.A3] !== 'near' || areaKm2(rings[0]) >= NEAR_LEAST_KM2))
+      .filter((rings) => isWanted(f.properties.A3, rings[0]))
       .map((rings) => ({ type: 'Feature', properties: { part: partOf(f.properties.A3, rings[0][0]) }, geometry: { type: 'Polygon', coordinates: rings } })));
 }
 
 function partOf(country, point) {
-  return country === 'GBR' && isNorthernIreland(point) ? 'NI' : PART_OF[country];
+  return country === 'GBR' && isNorthernIreland(point) ? 'NI' : PART_OF[country] ?? 'near';
 }
 
 function touchesWindow(ring) {

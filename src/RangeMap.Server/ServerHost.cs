@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.ResponseCompression;
 using RangeMap.Maps;
+using RangeMap.Store;
 using Scalar.AspNetCore;
 
 namespace RangeMap.Server;
@@ -11,25 +12,32 @@ public static class ServerHost
     /// <param name="folder">The data.</param>
     /// <param name="urls">Addresses to listen on, with semicolons between them; port 0 takes a free one.</param>
     /// <param name="clock">Tells the time.</param>
-    public static WebApplication Build(DataFolder folder, string urls, TimeProvider clock)
+    /// <param name="settings">What else the one who runs the server may set; null for the defaults.</param>
+    public static WebApplication Build(DataFolder folder, string urls, TimeProvider clock, ServerOptions? settings = null)
     {
+        var options = settings ?? new();
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseUrls(urls.Split(';'));
-        builder.WebHost.ConfigureKestrel(options => options.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         // A start that fails is told in words by the command that tried it.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Services.AddSingleton(folder);
         builder.Services.AddSingleton(new CurrentData(folder.Database, clock));
         builder.Services.AddSingleton(new Gazetteer());
+        builder.Services.AddSingleton(clock);
+        builder.Services.AddSingleton(new AccessRules(new TokenStore(folder.Database, clock)));
+        builder.Services.AddSingleton(new UploadFolder(folder.Path, options.MostUploadBytes));
+        builder.Services.AddSingleton<ImportRunner>();
+        builder.Services.AddHostedService(services => services.GetRequiredService<ImportRunner>());
         builder.Services.AddProblemDetails(ProblemAnswers.Configure);
-        builder.Services.Configure<RouteHandlerOptions>(options => options.ThrowOnBadRequest = true);
+        builder.Services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
         builder.Services.AddExceptionHandler<ProblemAnswers>();
         builder.Services.AddOpenApi("v1", OpenApiDescription.Configure);
-        builder.Services.AddResponseCompression(options =>
+        builder.Services.AddResponseCompression(compression =>
         {
-            options.EnableForHttps = true;
-            options.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, TileEndpoints.MediaType];
+            compression.EnableForHttps = true;
+            compression.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, TileEndpoints.MediaType];
         });
 
         var app = builder.Build();
@@ -47,10 +55,22 @@ public static class ServerHost
         api.MapSpread();
         api.MapSquares();
         api.MapPlaces();
+        var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();
+        personal.MapImports();
+        personal.MapRecords();
+        personal.MapReviews();
+        personal.MapNames();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");
-        app.MapScalarApiReference("/reference", options => options.WithTitle("RangeMap HTTP interface").WithOpenApiRoutePattern("/openapi/v1.json").DisableTelemetry().DisableDefaultFonts());
+        app.MapScalarApiReference("/reference", page => page.WithTitle("RangeMap HTTP interface").WithOpenApiRoutePattern("/openapi/v1.json").DisableTelemetry().DisableDefaultFonts());
         return app;
     }
+}
+
+/// <summary>What the one who runs the server may set.</summary>
+public sealed record ServerOptions
+{
+    /// <summary>Longest file that is taken over HTTP, bytes.</summary>
+    public long MostUploadBytes { get; init; } = 4L << 30;
 }

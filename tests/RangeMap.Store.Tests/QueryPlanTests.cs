@@ -19,9 +19,36 @@ public sealed class QueryPlanTests : IDisposable
     [InlineData(UndoSql.Restore)]
     [InlineData(UndoSql.RemoveVersion)]
     [InlineData(UndoSql.ReplacedBy)]
-    public void FindsItsRowsByAnIndex(string statement)
+    [InlineData(DecisionSql.OfRecord)]
+    [InlineData(DecisionSql.OfSet)]
+    [InlineData(DecisionSql.FindRecord)]
+    [InlineData(DecisionSql.Stand)]
+    [InlineData(DecisionSql.History)]
+    [InlineData(RecordSql.One)]
+    public void FindsItsRowsByAnIndex(string statement) => AssertByIndex(statement);
+
+    [Fact]
+    public void ThePageOfTheQueueComesFromTheIndexOfTheQueueInItsOrder() =>
+        AssertByIndex(RecordSql.Page([RecordSql.InQueue, RecordSql.Condition.TheseDoubts, RecordSql.Condition.After]), "record_in_queue");
+
+    [Fact]
+    public void TheCountsOfTheQueueComeFromItsIndexAlone()
     {
         using var connection = _store.Database.Connect();
+        Assert.Contains(Plan(connection, RecordSql.QueueCounts), step => step.Contains("COVERING INDEX record_in_queue", StringComparison.Ordinal));
+    }
+
+    private void AssertByIndex(string statement, string index = "")
+    {
+        using var connection = _store.Database.Connect();
+        var plan = Plan(connection, statement);
+        Assert.NotEmpty(plan);
+        Assert.DoesNotContain(plan, step => step.StartsWith("SCAN", StringComparison.Ordinal) || step.Contains("TEMP B-TREE", StringComparison.Ordinal));
+        Assert.Contains(plan, step => step.Contains(index, StringComparison.Ordinal));
+    }
+
+    private static List<string> Plan(Microsoft.Data.Sqlite.SqliteConnection connection, string statement)
+    {
         using var command = connection.CreateCommand();
         command.CommandText = "EXPLAIN QUERY PLAN " + statement;
         foreach (var name in ParameterNames(statement))
@@ -30,8 +57,7 @@ public sealed class QueryPlanTests : IDisposable
         var plan = new List<string>();
         while (reader.Read())
             plan.Add(reader.GetString(3));
-        Assert.NotEmpty(plan);
-        Assert.DoesNotContain(plan, step => step.StartsWith("SCAN", StringComparison.Ordinal) || step.Contains("TEMP B-TREE", StringComparison.Ordinal));
+        return plan;
     }
 
     private static IEnumerable<string> ParameterNames(string statement) =>

@@ -20,22 +20,19 @@ public static class NationalGrid
     /// <summary>The grid of a code (<see cref="INationalGrid.Code"/>; capitals do not matter), or null when none has it.</summary>
     public static INationalGrid? Find(string code) => Array.Find(Grids, grid => string.Equals(grid.Code, code, StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>The grid in which a place is recorded: Irish on the island of Ireland, Channel Islands round those, British elsewhere; null outside all.</summary>
+    /// <summary>The grid in which a place is recorded: that of the land it lies on or nearest to. Null where that is of another country, and outside the lettered areas.</summary>
     /// <remarks>
-    /// At sea the grids part midway between the coasts. The Channel Islands get the ED50 grid, so that a place given as
-    /// latitude and longitude meets the older WA and WV references on one map. France, the Faroes and places outside the
-    /// lettered areas get none.
+    /// So at sea the grids part midway between the coasts, within 250 m. The Channel Islands get the ED50 grid, so that a place given as
+    /// latitude and longitude meets the older WA and WV references on one map. At sea beyond the Irish and the Channel Islands letters the British grid is taken where it has some.
     /// </remarks>
     public static INationalGrid? ForPlace(LatLon place)
     {
-        if (!(place.Latitude is > 48 and < 63 && place.Longitude is > -16 and < 6))
+        if (!(place.Latitude is > 48 and < 63 && place.Longitude is > -16 and < 6) || GridBoundaries.OfNearestLand(place) is not { } id)
             return null;
-        var id = GridBoundaries.IsChannelIslands(place) ? GridId.ChannelIslands
-            : GridBoundaries.IsIrishSide(place) && Get(GridId.Irish).Contains(Get(GridId.Irish).FromLatLon(place)) ? GridId.Irish
-            : GridId.British;
         var grid = Get(id);
-        var known = id != GridId.British || !GridBoundaries.IsForeign(place);
-        return known && grid.Contains(grid.FromLatLon(place)) ? grid : null;
+        if (id != GridId.British && !grid.Contains(grid.FromLatLon(place)))
+            grid = Get(GridId.British);
+        return grid.Contains(grid.FromLatLon(place)) ? grid : null;
     }
 
     /// <summary>The grid of <see cref="ForPlace"/>, or UTM where that finds none; null only beyond 80 south and 84 north, or for what is no place.</summary>

@@ -28,6 +28,7 @@ public static class DoubtCatalogue
         [
             Entry(Doubts.BeforeFirstYear, 9, "before the first known year"),
             Entry(Doubts.OutsideKnownArea, 9, "outside the known area"),
+            Entry(Doubts.ChangedSinceReview, 8, "changed after it was reviewed"),
             Entry(Doubts.PlacesDisagree, 8, "two places that disagree"),
             Entry(Doubts.StageImpossible, 8, "stage or sex impossible"),
             Entry(Doubts.AheadOfFront, 7, "far ahead of the front"),

@@ -27,6 +27,8 @@ internal static class DoubtSentences
             "Another datum can move a place by up to 250 m.", "Nothing is needed unless they were read from an old map."),
         new(Doubts.DatesDisagree, "The date and the year, month and day beside it do not agree.",
             "We used the date.", "Please tell us which one is right."),
+        new(Doubts.ChangedSinceReview, "The species, place or date of the record changed after it had been reviewed.",
+            "What was decided then may not hold for what the record says now.", "Nothing is needed; a reviewer will look at it again."),
         new(Doubts.LengthOutOfRange, "The length lies outside the range known for this species and stage.",
             "Length often tells look-alikes apart, and it is easily taken in the wrong unit.", "Please check the length and its unit, and whether another species would fit."),
         new(Doubts.StageImpossible, "The species has no such stage or caste, or the sex does not go with the caste.",

@@ -75,6 +75,9 @@ public enum Doubts
 
     /// <summary>The stated stage is not about in that week and another one is.</summary>
     StageAgainstDate = 1 << 21,
+
+    /// <summary>The taxon, place or date changed after somebody had decided on the record.</summary>
+    ChangedSinceReview = 1 << 22,
 }
 
 /// <summary>Which doubts weigh enough to keep an unreviewed record off the default map.</summary>
@@ -83,5 +86,6 @@ public static class SeriousDoubts
     /// <summary>The doubts that make an unreviewed record unusable until a person has looked.</summary>
     public const Doubts Mask =
         Doubts.PlacesDisagree | Doubts.CoordinatesSwapped | Doubts.NameUncertain | Doubts.BeforeFirstYear | Doubts.OutOfSeason | Doubts.DatesDisagree
-        | Doubts.LengthOutOfRange | Doubts.StageImpossible | Doubts.OutsideKnownArea | Doubts.EvidenceMissing | Doubts.AheadOfFront;
+        | Doubts.LengthOutOfRange | Doubts.StageImpossible | Doubts.OutsideKnownArea | Doubts.EvidenceMissing | Doubts.AheadOfFront
+        | Doubts.ChangedSinceReview;
 }

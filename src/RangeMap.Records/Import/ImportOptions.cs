@@ -32,4 +32,10 @@ public sealed record ImportOptions
 
     /// <summary>The separator; null to tell it from the header.</summary>
     public char? Separator { get; init; }
+
+    /// <summary>The worksheet to read of a workbook; null for the first visible one that has a header.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>How much a packed file may hold.</summary>
+    public FileLimits Limits { get; init; } = FileLimits.Default;
 }

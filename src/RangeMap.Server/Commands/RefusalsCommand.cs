@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using RangeMap.Records;
 using RangeMap.Store;
 
 namespace RangeMap.Server;
@@ -34,12 +33,8 @@ internal static class RefusalsCommand
 
     private static void Write(DataFolder folder, long batch, TextWriter writer)
     {
-        var batches = new BatchStore(folder.Database);
-        var found = batches.Read(batch)
+        var found = new BatchStore(folder.Database).Read(batch)
             ?? throw new UserException(string.Create(CultureInfo.InvariantCulture, $"There is no import number {batch}."), "batch", "rangemap import tells each import's number.");
-        var header = FileHeader.FromJson(found.Header);
-        var refusals = new RefusalWriter(writer, header.Columns, header.Separator);
-        foreach (var refusal in batches.Refusals(batch))
-            refusals.Write(refusal);
+        RefusedRows.Write(folder, found, writer);
     }
 }

@@ -1,7 +1,6 @@
 using nietras.SeparatedValues;
 using RangeMap.Change;
 using RangeMap.Grids;
-using RangeMap.Maps;
 using RangeMap.Presence;
 
 namespace RangeMap.Server;
@@ -15,8 +14,8 @@ internal static class BaseLand
     public static SimulatedLand Read()
     {
         using var coast = BaseData.Open("land.geojson");
-        var shape = LandShape.Read(coast);
-        return new(Cells(), (cell, easting, northing) => shape.Contains(NationalGrid.Get(cell.Grid).ToLatLon(new(easting, northing))));
+        var land = LandArea.Read(coast);
+        return new(Cells(), (cell, easting, northing) => land.Contains(NationalGrid.Get(cell.Grid).ToLatLon(new(easting, northing))));
     }
 
     private static List<LandCell> Cells()
@@ -27,7 +26,8 @@ internal static class BaseLand
         foreach (var row in rows)
         {
             // The scenario leaves the Channel Islands out: no invented recorder crosses to them.
-            if (NationalGrid.Find(row["grid"].ToString()) is not { Id: GridId.British or GridId.Irish } grid)
+            // Nor to islets, which the coast does not have.
+            if (NationalGrid.Find(row["grid"].ToString()) is not { Id: GridId.British or GridId.Irish } grid || !row["source"].Span.SequenceEqual("coast"))
                 continue;
             var square = new Square(grid.Id, SquareSize.Km10, row["easting"].Parse<int>(), row["northing"].Parse<int>());
             var centre = Arrival.CommonCentre(square);

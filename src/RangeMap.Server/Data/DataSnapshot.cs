@@ -16,6 +16,8 @@ public sealed class DataSnapshot
     private readonly MadeOnce<int, TaxonCube> _own = new();
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
     private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
+    private readonly TaxonStore _list;
+    private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
     internal DataSnapshot(Database database, Edition edition, TimeProvider clock)
@@ -23,7 +25,9 @@ public sealed class DataSnapshot
         _cubes = new(database);
         _editions = new(database);
         Edition = edition;
-        Taxa = SensitiveTaxa.WithInherited(new TaxonStore(database, clock).ReadTaxa());
+        _list = new(database, clock);
+        Taxa = SensitiveTaxa.WithInherited(_list.ReadTaxa());
+        _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
             _byName.TryAdd(taxon.ScientificName, taxon);
         foreach (var taxon in Taxa)
@@ -46,11 +50,24 @@ public sealed class DataSnapshot
     /// <exception cref="UserException">There is none.</exception>
     public Taxon Find(string name) => _byName.TryGetValue(name, out var taxon) ? taxon : throw UserException.UnknownTaxon(name);
 
+    /// <summary>The taxon of the store's number.</summary>
+    /// <exception cref="EditionPassedException">It was added since.</exception>
+    public Taxon Taxon(int number) => _byNumber.TryGetValue(number, out var taxon) ? taxon : throw new EditionPassedException();
+
+    /// <summary>The taxon list, synonyms included.</summary>
+    public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _list.ReadSynonyms()));
+
+    /// <summary>The name of a taxon under which a record was sent; it may have been merged into another since.</summary>
+    public string NameOf(int number) => Answers.GetOrMake("names", _list.ReadNames)[number];
+
     /// <summary>The members of an aggregate; empty for any other taxon.</summary>
     public IEnumerable<Taxon> Members(Taxon aggregate) => Taxa.Where(taxon => taxon.AggregateId == aggregate.Id);
 
     /// <summary>The taxon's cube. An aggregate's holds its members' records too; a member's never holds the aggregate's.</summary>
     public TaxonCube Cube(Taxon taxon) => TaxonCube.Sum([Own(taxon), .. WithNested(taxon).Select(Own)]);
+
+    /// <summary>The taxon and, for an aggregate, all that it stands for.</summary>
+    public IReadOnlyList<Taxon> WithMembers(Taxon taxon) => [taxon, .. WithNested(taxon)];
 
     /// <summary>The taxon's cube at one square size.</summary>
     public SizedCube Cube(Taxon taxon, SquareSize size) =>

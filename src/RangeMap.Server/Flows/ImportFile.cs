@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
 using System.Threading.Channels;
 using RangeMap.Records;
 using RangeMap.Store;
@@ -17,7 +17,7 @@ public static class ImportFile
 #endif
     private const int ChunksWaiting = 8;
 
-    /// <summary>Imports a file, or with <see cref="ImportRequest.DryRun"/> only tells what importing it would do.</summary>
+    /// <summary>Imports a file, or with <see cref="ImportStatements.DryRun"/> only tells what importing it would do.</summary>
     /// <param name="folder">The data folder.</param>
     /// <param name="request">The file and what is said about it.</param>
     /// <param name="clock">Tells today and the time of the import.</param>
@@ -25,36 +25,47 @@ public static class ImportFile
     /// <param name="cancel">Stops the import; nothing of it is then kept.</param>
     /// <exception cref="UserException">The file as a whole cannot be imported; nothing of it was kept.</exception>
     public static async Task<ImportAnswer> RunAsync(
-        DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<long>? progress = null, CancellationToken cancel = default)
+        DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<ImportProgress>? progress = null, CancellationToken cancel = default)
     {
-        var started = clock.GetTimestamp();
-        await using var file = Open(request.Path);
-        var hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(file, cancel));
-        file.Position = 0;
-        var taxa = new TaxonStore(folder.Database, clock);
+        var (started, began) = (clock.GetTimestamp(), clock.GetUtcNow());
+        await using var source = ImportSource.Open(request.Path);
+        var context = ImportContext.Of(folder, clock);
         try
         {
-            var options = request.Options(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
-            var reader = RecordReader.Open(file, taxa.Read(), options);
-            using var session = ImportSession.Begin(folder.Database, request.Dataset, Path.GetFileName(request.Path), clock);
-            await Task.Run(() => PassAsync(reader, session, progress, cancel), cancel);
+            using var reader = source.Read(context.Taxa, context.Options(request.Stated));
+            using var session = ImportSession.Begin(folder.Database, request.Dataset, request.NameOfFile, clock);
+            await Task.Run(() => PassAsync(reader, session, new Pace(source, clock, progress), cancel), cancel);
             var mapping = reader.Mapping.Report;
-            var figures = request.DryRun
+            var figures = request.Stated.DryRun
                 ? session.Figures()
-                : session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping);
-            return new(request, figures, mapping, clock.GetElapsedTime(started));
+                : session.Commit(await source.HashAsync(cancel), new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, new()
+                {
+                    MadeBy = request.By,
+                    Began = began,
+                    Form = reader.File.Words,
+                    Stated = request.StatedJson(),
+                    Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
+                });
+            return new(request, figures, mapping, clock.GetElapsedTime(started))
+            {
+                File = reader.File,
+                Notes = reader.Notes,
+                Kept = reader.Kept,
+                NotUnderstood = reader.NotUnderstood,
+                UnknownNames = reader.UnknownNames,
+            };
         }
         catch (ImportProblemException stopped)
         {
-            throw new UserException(stopped.Problem.What, $"{request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
+            throw new UserException(stopped.Problem.What, $"{request.FileName ?? request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
         }
     }
 
-    private static async Task PassAsync(RecordReader reader, ImportSession session, IProgress<long>? progress, CancellationToken cancel)
+    private static async Task PassAsync(RecordReader reader, ImportSession session, Pace pace, CancellationToken cancel)
     {
         var chunks = Channel.CreateBounded<RowChunk>(new BoundedChannelOptions(ChunksWaiting) { SingleReader = true, SingleWriter = true });
         using var either = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        var reading = ReadAsync(reader, chunks.Writer, either.Token);
+        var reading = ReadAsync(reader, chunks.Writer, pace, either.Token);
         try
         {
             await foreach (var chunk in chunks.Reader.ReadAllAsync(either.Token))
@@ -64,7 +75,7 @@ public static class ImportFile
                 foreach (var refusal in chunk.Refusals)
                     session.Refuse(refusal);
                 session.KeepSource(chunk.Source);
-                progress?.Report(chunk.Source.FirstRow + chunk.Source.Count - 1);
+                pace.Report(chunk);
             }
         }
         finally
@@ -77,13 +88,13 @@ public static class ImportFile
         await reading;
     }
 
-    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, CancellationToken cancel)
+    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, Pace pace, CancellationToken cancel)
     {
         try
         {
             var raw = new StringBuilder();
             while (ReadChunk(reader, raw) is { } chunk)
-                await chunks.WriteAsync(chunk, cancel);
+                await chunks.WriteAsync(chunk with { ReadUpTo = pace.Fraction }, cancel);
             chunks.Complete();
         }
         catch (Exception error)
@@ -112,50 +123,22 @@ public static class ImportFile
         return rows == 0 ? null : new(records, refusals, SourceBlock.Pack(first, rows, raw));
     }
 
-    private static FileStream Open(string path)
+    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source)
     {
-        FileStream file;
-        try
-        {
-            file = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
-        }
-
-        if (file.CanSeek)
-            return file;
-        file.Dispose();
-        throw new UserException("This is a pipe or device, which cannot be read twice.", path, "Save the table as a file and import that.");
+        /// <summary>Share of the file that was read when the chunk was made.</summary>
+        public double ReadUpTo { get; init; }
     }
 
-    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source);
+    /// <summary>Tells how far the import has come.</summary>
+    private sealed class Pace(ImportSource source, TimeProvider clock, IProgress<ImportProgress>? progress)
+    {
+        private readonly long _started = clock.GetTimestamp();
+
+        /// <summary>Only the task that reads the file may ask.</summary>
+        public double Fraction => source.FractionRead;
+
+        public void Report(RowChunk chunk) =>
+            progress?.Report(ImportProgress.Of(chunk.Source.FirstRow + chunk.Source.Count - 1, chunk.ReadUpTo, clock.GetElapsedTime(_started)));
+    }
 }
 
-/// <summary>A file to import.</summary>
-/// <param name="Path">Where it is.</param>
-/// <param name="Dataset">The data set that its records belong to.</param>
-public sealed record ImportRequest(string Path, string Dataset)
-{
-    /// <summary>How columns are read, where their names do not say so.</summary>
-    public MappingFile? Mapping { get; init; }
-
-    /// <summary>Order of day and month in dates such as 3/6/1998.</summary>
-    public DateOrder DateOrder { get; init; }
-
-    /// <summary>Names that the taxon list lacks are added instead of refused.</summary>
-    public bool NewTaxa { get; init; }
-
-    /// <summary>Nothing is kept.</summary>
-    public bool DryRun { get; init; }
-
-    internal ImportOptions Options(DateOnly today) => new() { Today = today, Mapping = Mapping, DateOrder = DateOrder, NewTaxa = NewTaxa };
-}
-
-/// <summary>What an import did.</summary>
-/// <param name="Request">The file.</param>
-/// <param name="Figures">The counts.</param>
-/// <param name="Mapping">Which column was taken for which term.</param>
-/// <param name="Took">How long it took.</param>
-public sealed record ImportAnswer(ImportRequest Request, ImportFigures Figures, IReadOnlyDictionary<string, string> Mapping, TimeSpan Took);

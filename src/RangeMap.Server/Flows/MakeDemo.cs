@@ -19,7 +19,7 @@ public static class MakeDemo
     /// <param name="progress">Hears of rows; first of those invented, then of those imported.</param>
     /// <param name="cancel">Stops the making.</param>
     public static async Task<ImportAnswer> RunAsync(
-        DataFolder folder, SimulatedOptions options, TimeProvider clock, IProgress<long>? progress = null, CancellationToken cancel = default)
+        DataFolder folder, SimulatedOptions options, TimeProvider clock, IProgress<ImportProgress>? progress = null, CancellationToken cancel = default)
     {
         var settings = new Settings(folder.Database);
         if (settings.Read(SettingNames.Demo) is null && new TaxonStore(folder.Database, clock).ReadTaxa().Count > 0)

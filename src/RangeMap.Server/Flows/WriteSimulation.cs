@@ -17,7 +17,7 @@ public static class WriteSimulation
     /// <param name="options">What the world is like.</param>
     /// <param name="progress">Hears of the rows written so far.</param>
     /// <param name="cancel">Stops the writing.</param>
-    public static SimulationFiles Run(string folder, SimulatedOptions options, IProgress<long>? progress = null, CancellationToken cancel = default)
+    public static SimulationFiles Run(string folder, SimulatedOptions options, IProgress<ImportProgress>? progress = null, CancellationToken cancel = default)
     {
         Directory.CreateDirectory(folder);
         var world = new SimulatedWorld(BaseLand.Read(), options);
@@ -30,7 +30,7 @@ public static class WriteSimulation
         return files;
     }
 
-    private static void WriteRecords(StreamWriter writer, SimulatedWorld world, IProgress<long>? progress, CancellationToken cancel)
+    private static void WriteRecords(StreamWriter writer, SimulatedWorld world, IProgress<ImportProgress>? progress, CancellationToken cancel)
     {
         var rows = new InventedRecordWriter(writer, world);
         long count = 0;
@@ -40,7 +40,7 @@ public static class WriteSimulation
             if (count % ReportEvery != 0)
                 continue;
             cancel.ThrowIfCancellationRequested();
-            progress?.Report(count);
+            progress?.Report(new(count, 0, 0, null));
         }
     }
 

@@ -23,11 +23,21 @@ internal sealed class ProblemAnswers(IProblemDetailsService problems, ILogger<Pr
         _ => "/reference describes what can be asked and how.",
     };
 
+    private static string TitleOf(int status) => status switch
+    {
+        StatusCodes.Status401Unauthorized => "A token is needed",
+        StatusCodes.Status403Forbidden => "Not allowed",
+        StatusCodes.Status404NotFound => "Not found",
+        StatusCodes.Status409Conflict => "Not as things stand",
+        StatusCodes.Status413PayloadTooLarge => "Too long",
+        _ => "The question cannot be answered",
+    };
+
     private static ProblemDetails Describe(Exception exception) => exception switch
     {
         UserException problem => new()
         {
-            Title = problem.Status == StatusCodes.Status404NotFound ? "Not found" : "The question cannot be answered",
+            Title = TitleOf(problem.Status),
             Status = problem.Status,
             Detail = $"{problem.Message} {problem.Mend}",
             Extensions = { ["parameter"] = problem.Where },

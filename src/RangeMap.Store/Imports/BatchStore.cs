@@ -21,8 +21,16 @@ public sealed class BatchStore(Database database)
     {
         using var connection = database.Connect();
         foreach (var row in connection.Query<RefusalRow>(BatchSql.ReadRefusals, new { batch }, buffered: false))
-            yield return new(row.Row, row.Line, row.Field, row.Value, row.Reason, row.Raw);
+            yield return row.ToRefusal();
     }
+
+    /// <summary>Some refused rows of a batch, in the order of the file.</summary>
+    /// <param name="batch">The batch.</param>
+    /// <param name="after">Row after which they begin; 0 for the beginning.</param>
+    /// <param name="limit">How many at most.</param>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyList<Refusal> RefusalPage(long batch, long after, int limit) => database.Use<IReadOnlyList<Refusal>>(connection =>
+        [.. connection.Query<RefusalRow>(BatchSql.ReadRefusalPage, new { batch, after, limit }).Select(row => row.ToRefusal())]);
 
     /// <summary>A row of a batch as it was sent, or null where there is none.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
@@ -45,6 +53,8 @@ public sealed class BatchStore(Database database)
         public string Reason { get; init; } = "";
 
         public string Raw { get; init; } = "";
+
+        public Refusal ToRefusal() => new(Row, Line, Field, Value, Reason, Raw);
     }
 
     private sealed record BlockRow
@@ -91,9 +101,27 @@ public sealed record StoredBatch
     /// <summary>JSON: which column was taken for which term.</summary>
     public string Mapping { get; init; } = "{}";
 
-    /// <summary>JSON: doubts by name.</summary>
+    /// <summary>JSON: doubts by code.</summary>
     public string Doubts { get; init; } = "{}";
 
     /// <summary>When the batch was taken back, ISO 8601 in UTC; null while it counts.</summary>
     public string? UndoneAt { get; init; }
+
+    /// <summary>Who made it; null for the command line.</summary>
+    public string? MadeBy { get; init; }
+
+    /// <summary>How long it took; null where that is not known.</summary>
+    public double? Seconds { get; init; }
+
+    /// <summary>What kind of file it was, in words.</summary>
+    public string? Form { get; init; }
+
+    /// <summary>JSON: what was stated about columns and dates.</summary>
+    public string? Stated { get; init; }
+
+    /// <summary>JSON: title, licence and citation that came with the file.</summary>
+    public string? Citation { get; init; }
+
+    /// <summary>SHA-256 of the file, hexadecimal.</summary>
+    public string FileHash { get; init; } = "";
 }

@@ -24,6 +24,7 @@ public sealed class ImportSession : IDisposable
     private readonly bool _keysMayExist;
     private readonly bool _indexDropped;
     private readonly CubeChange _change;
+    private readonly DecisionLookup _decisions;
     private readonly Numbering _persons;
     private readonly Numbering _words;
     private readonly PreparedStatement _add;
@@ -47,10 +48,15 @@ public sealed class ImportSession : IDisposable
         // Keys are random numbers: one sort at the end beats an insert into the index for each.
         _indexDropped = !_connection.ExecuteScalar<bool>(ImportSql.AnyRecord, transaction: _transaction);
         if (_indexDropped)
+        {
             _connection.Execute(ImportSql.DropKeyIndex, transaction: _transaction);
+            _connection.Execute(RecordSql.DropLookupIndexes, transaction: _transaction);
+        }
+
         var importedAt = clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
         Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
         _change = new(_connection, _transaction);
+        _decisions = new(_connection, _transaction);
         _persons = Numbering.OfPersons(_connection, _transaction);
         _words = Numbering.OfWords(_connection, _transaction);
         _add = new(_connection, ImportSql.AddRecord);
@@ -101,15 +107,35 @@ public sealed class ImportSession : IDisposable
             return;
         }
 
+        var standing = StandingOf(record);
         if (stored is { } old)
-            Replace(record, old.Id);
+            Replace(record, standing, old.Id);
         else
-            Insert(record);
+            Insert(record, standing);
         Count(record.Doubts);
-        if (CubeFold.TryCell(record, out var cell))
-            _change.Add(NumberOf(record.Taxon), cell);
-        if (record.Dates.IsOneDay && record.Status != ReviewStatus.Rejected)
-            _change.Add(new VisitEntry(record.Square.Code, record.Dates.First.DayNumber, (int)(_persons.Of(record.Recorder) ?? 0), NumberOf(record.Taxon), record.Present, 1));
+        Add(record, standing);
+    }
+
+    /// <summary>As the file says, or as people decided when the same record was here before.</summary>
+    private Standing StandingOf(Record record)
+    {
+        var taxon = NumberOf(record.Taxon);
+        var days = record.Dates;
+        return _decisions.StandingOf(
+            new(_dataset, record.Key), Standing.AsSent(taxon, record.Status, record.Doubts),
+            DecisionBasis.Of(taxon, record.Square.Code, days.First.DayNumber, days.Last.DayNumber, record.Present));
+    }
+
+    private void Add(Record record, in Standing standing)
+    {
+        var status = (ReviewStatus)standing.Status;
+        if (status == ReviewStatus.Rejected)
+            return;
+        int first = record.Dates.First.DayNumber, last = record.Dates.Last.DayNumber;
+        if (record.Present)
+            _change.Add((int)standing.Taxon, new CubeCell(record.Square.Code, first, last, CubeFold.Count(status, (Doubts)standing.Doubts)));
+        if (record.Dates.IsOneDay)
+            _change.Add(new VisitEntry(record.Square.Code, first, (int)(_persons.Of(record.Recorder) ?? 0), (int)standing.Taxon, record.Present, 1));
     }
 
     /// <summary>Keeps a refused row with its reason.</summary>
@@ -134,13 +160,14 @@ public sealed class ImportSession : IDisposable
     /// <param name="fileHash">Hash of the file's bytes.</param>
     /// <param name="header">The header row as it was sent.</param>
     /// <param name="mapping">Which column was taken for which term.</param>
+    /// <param name="details">How the import was made.</param>
     /// <exception cref="StoreException">The database cannot be written to; nothing of the import is kept.</exception>
-    public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    public ImportFigures Commit(string fileHash, string header, IReadOnlyDictionary<string, string> mapping, BatchDetails? details = null)
     {
         ThrowIfFailed();
         try
         {
-            return Finish(fileHash, header, mapping);
+            return Finish(fileHash, header, mapping, details ?? new());
         }
         catch (SqliteException error)
         {
@@ -148,7 +175,7 @@ public sealed class ImportSession : IDisposable
         }
     }
 
-    private ImportFigures Finish(string fileHash, string header, IReadOnlyDictionary<string, string> mapping)
+    private ImportFigures Finish(string fileHash, string header, IReadOnlyDictionary<string, string> mapping, BatchDetails details)
     {
         var batch = _added + _updated == 0
             ? _connection.QuerySingleOrDefault<long?>(ImportSql.SameFileBefore, new { Dataset = _dataset, FileHash = fileHash, Batch }, _transaction)
@@ -174,6 +201,11 @@ public sealed class ImportSession : IDisposable
             Unchanged = _unchanged,
             Mapping = JsonSerializer.Serialize(mapping),
             Doubts = JsonSerializer.Serialize(figures.Doubts),
+            details.MadeBy,
+            Seconds = (_clock.GetUtcNow() - details.Began)?.TotalSeconds,
+            details.Form,
+            details.Stated,
+            details.Citation,
         };
         _connection.Execute(ImportSql.FinishBatch, row, _transaction);
         if (_added + _updated > 0)
@@ -215,17 +247,17 @@ public sealed class ImportSession : IDisposable
         return found;
     }
 
-    private void Insert(Record record)
+    private void Insert(Record record, in Standing standing)
     {
-        Bind(_add, record).Run();
+        Bind(_add, record, standing).Run();
         _added++;
     }
 
-    private void Replace(Record record, long id)
+    private void Replace(Record record, in Standing standing, long id)
     {
         _change.Remove(_connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, _transaction));
         _connection.Execute(ImportSql.KeepReplaced, new { Batch, Id = id }, _transaction);
-        Bind(_replace, record).Bind(23, id).Run();
+        Bind(_replace, record, standing).Bind(29, id).Run();
         _updated++;
     }
 
@@ -256,20 +288,20 @@ public sealed class ImportSession : IDisposable
             throw new InvalidOperationException("The import has failed; it can only be disposed of.");
     }
 
-    private PreparedStatement Bind(PreparedStatement statement, Record record) => statement
+    private PreparedStatement Bind(PreparedStatement statement, Record record, in Standing standing) => statement
         .Bind(1, Batch)
         .Bind(2, record.Row)
         .Bind(3, _dataset)
         .Bind(4, (long)(ulong)(record.Key >> 64))
         .Bind(5, (long)(ulong)record.Key)
         .Bind(6, (long)(ulong)record.Content)
-        .Bind(7, NumberOf(record.Taxon))
+        .Bind(7, standing.Taxon)
         .Bind(8, record.Square.Code)
         .Bind(9, record.Dates.First.DayNumber)
         .Bind(10, record.Dates.Last.DayNumber)
         .Bind(11, record.Present ? 1L : 0L)
-        .Bind(12, (long)record.Status)
-        .Bind(13, (long)record.Doubts)
+        .Bind(12, standing.Status)
+        .Bind(13, standing.Doubts)
         .Bind(14, _persons.Of(record.Recorder))
         .Bind(15, _persons.Of(record.Determiner))
         .Bind(16, _words.Of(record.Stage))
@@ -278,7 +310,13 @@ public sealed class ImportSession : IDisposable
         .Bind(19, _words.Of(record.Site))
         .Bind(20, record.Point?.Latitude)
         .Bind(21, record.Point?.Longitude)
-        .Bind(22, record.UncertaintyMetres);
+        .Bind(22, record.UncertaintyMetres)
+        .Bind(23, standing.SentTaxon)
+        .Bind(24, standing.SentStatus)
+        .Bind(25, record.LengthMm)
+        .Bind(26, _words.Of(record.Evidence))
+        .Bind(27, _words.Of(record.Host))
+        .Bind(28, _words.Of(record.Behaviour));
 
     private void Count(Doubts doubts)
     {
@@ -290,7 +328,7 @@ public sealed class ImportSession : IDisposable
     }
 
     private SortedDictionary<string, int> DoubtCounts() =>
-        new(_doubts.ToDictionary(pair => pair.Key.ToString(), pair => pair.Value), StringComparer.Ordinal);
+        new(_doubts.ToDictionary(pair => DoubtCatalogue.Of(pair.Key).Code, pair => pair.Value), StringComparer.Ordinal);
 }
 
 /// <summary>What an import did.</summary>
@@ -300,6 +338,6 @@ public sealed class ImportSession : IDisposable
 /// <param name="Refused">Rows refused.</param>
 /// <param name="Updated">Records that changed.</param>
 /// <param name="Unchanged">Rows whose record was there already and says the same.</param>
-/// <param name="Doubts">New or changed records by doubt.</param>
+/// <param name="Doubts">New or changed records by the code of the doubt.</param>
 public sealed record ImportFigures(
     long Batch, long Read, int Accepted, int Refused, int Updated, int Unchanged, IReadOnlyDictionary<string, int> Doubts);

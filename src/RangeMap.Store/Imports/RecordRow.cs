@@ -8,6 +8,12 @@ internal sealed record RecordRow
 {
     public long Id { get; init; }
 
+    public long Dataset { get; init; }
+
+    public long KeyHigh { get; init; }
+
+    public long KeyLow { get; init; }
+
     public long Taxon { get; init; }
 
     public long Square { get; init; }
@@ -25,6 +31,23 @@ internal sealed record RecordRow
     public long? Recorder { get; init; }
 
     public long Content { get; init; }
+
+    /// <summary>The file's taxon, where a decision says otherwise.</summary>
+    public long? SentTaxon { get; init; }
+
+    /// <summary>The file's status, where a decision says otherwise.</summary>
+    public long? SentStatus { get; init; }
+
+    public RecordId Identity => RecordId.Of(Dataset, KeyHigh, KeyLow);
+
+    public RecordRow With(Standing standing) => this with
+    {
+        Taxon = standing.Taxon,
+        Status = standing.Status,
+        Doubts = standing.Doubts,
+        SentTaxon = standing.SentTaxon,
+        SentStatus = standing.SentStatus,
+    };
 
     public bool TryCell(out CubeCell cell)
     {

@@ -45,12 +45,13 @@ public sealed class BatchUndo(Database database, TimeProvider clock)
         foreach (var row in connection.Query<RecordRow>(UndoSql.StatedBy, new { batch }, transaction, buffered: false))
             change.Remove(row);
 
+        var decisions = new DecisionLookup(connection, transaction);
         var restored = 0;
         foreach (var id in connection.Query<long>(UndoSql.ReplacedBy, new { batch }, transaction).AsList())
         {
             if (!TryRestore(connection, transaction, batch, id))
                 continue;
-            change.Add(connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, transaction));
+            change.Add(StandAsDecided(connection, transaction, decisions, id));
             restored++;
         }
 
@@ -77,6 +78,16 @@ public sealed class BatchUndo(Database database, TimeProvider clock)
         }
 
         return false;
+    }
+
+    /// <summary>Decisions that were made since the restored version was replaced count for it too.</summary>
+    private static RecordRow StandAsDecided(SqliteConnection connection, SqliteTransaction transaction, DecisionLookup decisions, long id)
+    {
+        var row = connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, transaction);
+        var now = row.With(decisions.StandingOf(row.Identity, Standing.AsSent(row), DecisionBasis.Of(row)));
+        if (now != row)
+            connection.Execute(DecisionSql.Stand, now, transaction);
+        return now;
     }
 
     private sealed record BatchState

@@ -5,10 +5,7 @@ internal static class UndoSql
     public const string ReadState = "SELECT number, undone_at AS UndoneAt FROM batch WHERE number = @batch";
 
     /// <summary>Records whose present version the batch stated.</summary>
-    public const string StatedBy = """
-        SELECT id, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, recorder, content
-        FROM record WHERE batch = @batch
-        """;
+    public const string StatedBy = $"SELECT {ImportSql.RowColumns} FROM record WHERE batch = @batch";
 
     /// <summary>Of these, the ones that had an earlier version.</summary>
     public const string ReplacedBy =

@@ -18,6 +18,7 @@ public sealed class StoreVerification(Database database)
             problems.AddRange(InFile(connection, transaction));
             problems.AddRange(InReferences(connection, transaction));
             problems.AddRange(BatchVerification.FindProblems(connection, transaction));
+            problems.AddRange(DecisionVerification.FindProblems(connection, transaction));
             problems.AddRange(CubeVerification.FindProblems(connection, transaction));
         }
         catch (SqliteException error)

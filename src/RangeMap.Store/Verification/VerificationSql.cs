@@ -6,9 +6,7 @@ internal static class VerificationSql
 
     public const string ForeignKeys = """SELECT "table" AS Name, COUNT(*) AS Count FROM pragma_foreign_key_check GROUP BY "table" ORDER BY 1""";
 
-    public const string Records = """
-        SELECT id, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, recorder, content FROM record
-        """;
+    public const string Records = $"SELECT {ImportSql.RowColumns} FROM record";
 
     /// <summary>What records point to without the database's watching it, because it would slow each insert. NULL is asked for first: nothing is not in an empty list either.</summary>
     public const string Orphans = """
@@ -17,9 +15,16 @@ internal static class VerificationSql
         UNION ALL SELECT 'data set', COUNT(*) FROM record WHERE dataset NOT IN (SELECT number FROM dataset)
         UNION ALL SELECT 'recorder', COUNT(*) FROM record WHERE recorder IS NOT NULL AND recorder NOT IN (SELECT number FROM person)
         UNION ALL SELECT 'determiner', COUNT(*) FROM record WHERE determiner IS NOT NULL AND determiner NOT IN (SELECT number FROM person)
-        UNION ALL SELECT 'stage, sex or site', COUNT(*) FROM record
+        UNION ALL SELECT 'stage, sex, site, evidence, host or behaviour', COUNT(*) FROM record
             WHERE (stage IS NOT NULL AND stage NOT IN (SELECT number FROM word)) OR (sex IS NOT NULL AND sex NOT IN (SELECT number FROM word))
-                OR (site IS NOT NULL AND site NOT IN (SELECT number FROM word))
+                OR (site IS NOT NULL AND site NOT IN (SELECT number FROM word)) OR (evidence IS NOT NULL AND evidence NOT IN (SELECT number FROM word))
+                OR (host IS NOT NULL AND host NOT IN (SELECT number FROM word)) OR (behaviour IS NOT NULL AND behaviour NOT IN (SELECT number FROM word))
+        """;
+
+    /// <summary>Records on which somebody decided, and any that claim so.</summary>
+    public const string DecidedRecords = $"""
+        SELECT {ImportSql.RowColumns} FROM record
+        WHERE key_low IN (SELECT key_low FROM decision) OR sent_taxon IS NOT NULL OR sent_status IS NOT NULL OR (doubts & (1 << 22)) <> 0
         """;
 
     public const string RepeatedKeys = """

@@ -45,7 +45,7 @@ public sealed class BadRowTests
     {
         using var data = await DataDirectory.WithTaxaAsync();
         var json = await data.ImportTableAsync(Header + "x,Inventa prima,2005-06-01,,-1.6123,54.9712,50\n");
-        Assert.Equal(1, (int)json["doubts"]!["CoordinatesSwapped"]!);
+        Assert.Equal(1, (int)json["doubts"]!["coordinatesSwapped"]!);
         Assert.Empty(await data.CountsAsync("prima", "10km"));
         Assert.Equal(["NZ26"], (await data.CountsAsync("prima", "10km", quality: "all")).Keys.Select(key => key.Square));
     }

@@ -61,7 +61,7 @@ public sealed class ImportTests
         using var data = await DataDirectory.WithTaxaAsync();
         const string twice = "occurrenceID,scientificName,eventDate,gridReference\nr1,Inventa prima,2005-06-01,NZ2563\nr1,Inventa prima,2006-06-01,NZ2563\n";
         var first = await data.ImportTableAsync(twice);
-        Assert.Equal((2, 1), (first.Int("accepted"), (int)first["doubts"]!["RepeatedRow"]!));
+        Assert.Equal((2, 1), (first.Int("accepted"), (int)first["doubts"]!["repeatedRow"]!));
         Assert.Equal(2, (await data.ImportTableAsync(twice)).Int("unchanged"));
     }
 

@@ -34,6 +34,24 @@ internal sealed class RunningServer : IAsyncDisposable
         return new(data, host);
     }
 
+    /// <summary>A client that bears a new token.</summary>
+    public async Task<HttpClient> ClientOfAsync(string name, params string[] rights)
+    {
+        var made = await Data.RunAsync(["token", "create", name, "--json", .. rights.SelectMany(right => new[] { "--right", right })]);
+        var client = new HttpClient { BaseAddress = Client.BaseAddress };
+        client.DefaultRequestHeaders.Authorization = new("Bearer", made.Json.Text("token"));
+        return client;
+    }
+
+    /// <summary>Asks, and must get JSON with this status.</summary>
+    public static async Task<JsonNode> JsonAsync(Task<HttpResponseMessage> asking, HttpStatusCode status = HttpStatusCode.OK)
+    {
+        using var answer = await asking;
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.True(answer.StatusCode == status, $"{answer.RequestMessage?.RequestUri}: {answer.StatusCode} {text}");
+        return JsonNode.Parse(text)!;
+    }
+
     /// <summary>An address that must answer.</summary>
     public async Task<string> GetAsync(string address)
     {

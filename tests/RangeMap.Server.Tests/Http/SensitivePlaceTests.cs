@@ -7,7 +7,7 @@ namespace RangeMap.Server.Tests.Http;
 /// No answer gives a sensitive place away. The strictest test of that: two worlds that differ only in where, within its 10 km
 /// square, the sensitive species was found must be the same, byte for byte, whatever is asked.
 /// </summary>
-public sealed class SensitivePlaceTests
+public sealed partial class SensitivePlaceTests
 {
     // Both lie in NZ26 at other 5 km, 2 km, 1 km and 100 m squares; the recorder found other species on the same day nearby.
     private const string Here = "NZ211612", There = "NZ288677";
@@ -15,6 +15,13 @@ public sealed class SensitivePlaceTests
     private static readonly string[] Taxa = ["secreta", "occulta-agg", "aperta", "prima", "gemella-agg"];
 
     private static readonly string[] Sizes = ["100km", "10km", "5km", "2km", "1km", "100m"];
+
+    /// <summary>What only the bearer of a token may ask, and what only one may change.</summary>
+    private static readonly string[] ForTokens =
+    [
+        "/api/v1/me", "/api/v1/imports", "/api/v1/imports/1", "/api/v1/imports/1/events", "/api/v1/imports/1/refusals", "/api/v1/imports/1/refusals.csv",
+        "/api/v1/imports/1/mapping.json", "/api/v1/imports/1/names", "/api/v1/names", "/api/v1/reviews", "/api/v1/reviews/summary",
+    ];
 
     [Fact]
     public async Task WhereWithinItsSquareCannotBeToldFromAnyAnswer()
@@ -60,6 +67,21 @@ public sealed class SensitivePlaceTests
     }
 
     [Fact]
+    public async Task TheNameOfAnOpenRecordIsAsWorkedOutHere()
+    {
+        await using var server = await RunningServer.StartAsync(World(Here));
+        Assert.Equal("Inventa prima", (await server.GetJsonAsync($"/api/v1/records/{NameOf("o1")}"))["record"]!.Text("scientificName"));
+    }
+
+    [Fact]
+    public async Task WhatIsForTokensIsNotForThePublic()
+    {
+        await using var server = await RunningServer.StartAsync(World(Here));
+        foreach (var address in ForTokens)
+            await server.GetProblemAsync(address, System.Net.HttpStatusCode.Unauthorized);
+    }
+
+    [Fact]
     public async Task TheAddressesAskedHereCoverEveryRoute()
     {
         await using var server = await RunningServer.StartAsync();
@@ -69,6 +91,8 @@ public sealed class SensitivePlaceTests
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
             "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/squares/{reference}", "/api/v1/places",
+            "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
+            "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
         // A new route must be added to the questions asked here before this list.
         Assert.Equal(asked.Order(StringComparer.Ordinal), routes.Order(StringComparer.Ordinal));
@@ -90,9 +114,18 @@ public sealed class SensitivePlaceTests
         yield return "/api/v1/about";
         yield return "/api/v1/taxa";
         yield return "/api/v1/places?q=NZ2161";
+        yield return "/api/v1/records";
+        yield return "/api/v1/records?limit=2";
+        yield return "/api/v1/records?status=unreviewed&from=2005-01-01&to=2012-12-31";
+        // The name that a record has for good follows from its data set and occurrenceID, so that both worlds have the same.
+        yield return $"/api/v1/records/{NameOf("s1")}";
+        yield return $"/api/v1/records/{NameOf("o1")}";
+        foreach (var address in ForTokens)
+            yield return address;
         foreach (var square in Squares())
         {
             yield return $"/api/v1/squares/{square}?quality=all";
+            yield return $"/api/v1/records?square={square}";
             foreach (var taxon in (string[])["secreta", "occulta-agg"])
                 yield return $"/api/v1/squares/{square}?taxon={taxon}&periods=../2009,2010/..";
         }
@@ -105,6 +138,7 @@ public sealed class SensitivePlaceTests
     {
         var of = $"/api/v1/taxa/{taxon}";
         yield return of;
+        yield return $"/api/v1/records?taxon={taxon}";
         foreach (var size in Sizes)
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
@@ -118,6 +152,12 @@ public sealed class SensitivePlaceTests
         }
     }
 
+    private static string NameOf(string occurrenceId)
+    {
+        var key = System.IO.Hashing.XxHash128.HashToUInt128(System.Runtime.InteropServices.MemoryMarshal.AsBytes(occurrenceId.AsSpan()), seed: 1);
+        return $"1-{key:x32}";
+    }
+
     /// <summary>Every square that either place lies in, and their neighbours.</summary>
     private static IEnumerable<string> Squares() =>
         ["NZ", "NZ26", "NZ25", "NZ26SW", "NZ26NE", "NZ26NW", "NZ26A", "NZ26B", "NZ26Y", "NZ26Z", "NZ2161", "NZ2162", "NZ2867", "NZ2866", Here, There, "NZ212612", "NZ289677"];
@@ -126,7 +166,11 @@ public sealed class SensitivePlaceTests
     {
         using var answer = await server.Client.GetAsync(address);
         var bytes = await answer.Content.ReadAsByteArrayAsync();
-        // The port is chance, and no part of what is told.
-        return $"{answer.StatusCode} {answer.Headers.ETag} {Encoding.Latin1.GetString(bytes)}".Replace(server.Client.BaseAddress!.Authority, "the server", StringComparison.Ordinal);
+        // The port and the mark by which a request is found in the log are chance, and no part of what is told.
+        var text = $"{answer.StatusCode} {answer.Headers.ETag} {Encoding.Latin1.GetString(bytes)}".Replace(server.Client.BaseAddress!.Authority, "the server", StringComparison.Ordinal);
+        return TraceId().Replace(text, "");
     }
+
+    [System.Text.RegularExpressions.GeneratedRegex("\"traceId\":\"[^\"]*\"")]
+    private static partial System.Text.RegularExpressions.Regex TraceId();
 }

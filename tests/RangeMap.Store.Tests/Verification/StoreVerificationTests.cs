@@ -17,6 +17,7 @@ public sealed class StoreVerificationTests : IDisposable
 
     [Theory]
     [InlineData("UPDATE record SET taxon = 2 WHERE id = 3", "cube of taxon number")]
+    [InlineData("UPDATE record SET sent_status = 1 WHERE id = 4", "1 records do not stand as the decisions on them say.")]
     [InlineData("DELETE FROM visit_segment WHERE id = 1", "The visits and the records differ")]
     [InlineData("DELETE FROM cube_segment WHERE taxon = 1", "The cube of taxon number 1 and its records differ in 1 cells.")]
     [InlineData("UPDATE cube_segment SET data = X'80' WHERE taxon = 2", "The cube cannot be read")]

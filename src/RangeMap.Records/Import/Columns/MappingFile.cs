@@ -34,6 +34,16 @@ public sealed record MappingFile
         }
     }
 
+    /// <summary>The mapping of an import that was made, complete, so that the next file of the kind is read the same way.</summary>
+    /// <param name="report">What each column was read as; see <see cref="ColumnMapping.Report"/>.</param>
+    /// <param name="stated">What was stated for that import; null for nothing.</param>
+    public static MappingFile OfReport(IReadOnlyDictionary<string, string> report, MappingFile? stated) => new()
+    {
+        Columns = report.Where(pair => !RefusalColumns.Contains(pair.Key)).ToDictionary(pair => pair.Key, pair => TermNames.FindOfficial(pair.Value)),
+        Defaults = stated?.Defaults ?? new Dictionary<Term, string>(),
+        DateOrder = stated?.DateOrder ?? DateOrder.NotStated,
+    };
+
     /// <summary>Writes the JSON form.</summary>
     public void Write(Stream stream)
     {

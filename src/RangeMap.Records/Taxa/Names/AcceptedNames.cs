@@ -16,6 +16,9 @@ public sealed class AcceptedNames
     /// <summary>No names.</summary>
     public static AcceptedNames None { get; } = new([]);
 
+    /// <summary>A name as it is kept: composed characters, single spaces, none at the ends.</summary>
+    public static string Plain(string name) => NameText.Normalise(name);
+
     /// <summary>The taxonID accepted for a name with single spaces; null if there is none.</summary>
     internal string? Find(string name) => _taxonIds.GetValueOrDefault(name);
 }

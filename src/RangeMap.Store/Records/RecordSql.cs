@@ -1,0 +1,65 @@
+namespace RangeMap.Store;
+
+internal static class RecordSql
+{
+    private const string Read = """
+        SELECT r.id AS RowId, r.dataset AS DatasetNumber, d.id AS Dataset, r.batch, r.row_number AS Row, r.key_high AS KeyHigh, r.key_low AS KeyLow, r.content,
+            r.taxon, r.sent_taxon AS SentTaxon, r.sent_status AS SentStatus, r.square AS SquareCode, r.first_day AS FirstDay, r.last_day AS LastDay,
+            r.present AS PresentBit, r.status, r.doubts AS DoubtBits, p.name AS Recorder, i.name AS Determiner, g.text AS Stage, x.text AS Sex,
+            r.individuals, s.text AS Site, r.latitude, r.longitude, r.uncertainty, r.length_mm AS LengthMm, e.text AS Evidence, h.text AS Host, b.text AS Behaviour
+        FROM record AS r JOIN dataset AS d ON d.number = r.dataset LEFT JOIN person AS p ON p.number = r.recorder LEFT JOIN person AS i ON i.number = r.determiner
+            LEFT JOIN word AS g ON g.number = r.stage LEFT JOIN word AS x ON x.number = r.sex LEFT JOIN word AS s ON s.number = r.site
+            LEFT JOIN word AS e ON e.number = r.evidence LEFT JOIN word AS h ON h.number = r.host LEFT JOIN word AS b ON b.number = r.behaviour
+
+        """;
+
+    public const string One = $"{Read} WHERE r.key_high = @KeyHigh AND r.key_low = @KeyLow AND r.dataset = @Dataset";
+
+    /// <summary>What the index of the queue holds; a question must repeat it word for word to be answered from the index.</summary>
+    public const string InQueue = "r.status = 0 AND r.doubts <> 0";
+
+    public const string QueueCounts = "SELECT doubts, COUNT(*) AS Records FROM record AS r WHERE r.status = 0 AND r.doubts <> 0 GROUP BY doubts";
+
+    public const string DatasetNumber = "SELECT number FROM dataset WHERE id = @Dataset";
+
+    public const string PersonNumber = "SELECT number FROM person WHERE name = @Recorder";
+
+    public const string TotalByStatus = "SELECT status, COUNT(*) AS Records FROM record GROUP BY status";
+
+    /// <summary>The conditions of a question in the order in which they are written; each takes its value as a parameter.</summary>
+    public static string Page(IEnumerable<string> conditions) => $"{Read} WHERE {string.Join(" AND ", conditions)} ORDER BY r.id LIMIT @Most";
+
+    public static class Condition
+    {
+        public const string After = "r.id > @AfterRow";
+        public const string Dataset = "r.dataset = @DatasetNumber";
+        public const string Batch = "r.batch = @Batch";
+        public const string Taxa = "r.taxon IN @Taxa";
+        public const string WithoutTaxa = "r.taxon NOT IN @WithoutTaxa";
+        public const string Status = "r.status = @Status";
+        public const string SomeDoubt = "(r.doubts & @Doubts) <> 0";
+        public const string TheseDoubts = "r.doubts = @TheseDoubts";
+        public const string Recorder = "r.recorder = @RecorderNumber";
+        public const string From = "r.last_day >= @FromDay";
+        public const string To = "r.first_day <= @ToDay";
+        public const string WhollyFrom = "r.first_day >= @FromDay";
+        public const string WhollyTo = "r.last_day <= @ToDay";
+        public const string Within = "within(r.square, @WithinCode)";
+    }
+
+    /// <summary>Indexes that answer questions about records and nothing else; they are made apart from an import, so that maps need not wait for them.</summary>
+    public const string MakeLookupIndexes = """
+        CREATE INDEX IF NOT EXISTS record_of_taxon ON record (taxon);
+        CREATE INDEX IF NOT EXISTS record_of_recorder ON record (recorder) WHERE recorder IS NOT NULL;
+        CREATE INDEX IF NOT EXISTS record_of_batch ON record (batch);
+        """;
+
+    public const string CountLookupIndexes =
+        "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'index' AND name IN ('record_of_taxon', 'record_of_recorder', 'record_of_batch')";
+
+    public const string DropLookupIndexes = """
+        DROP INDEX IF EXISTS record_of_taxon;
+        DROP INDEX IF EXISTS record_of_recorder;
+        DROP INDEX IF EXISTS record_of_batch;
+        """;
+}
