@@ -59,6 +59,7 @@ public static class ServerHost
         personal.MapImports();
         personal.MapRecords();
         personal.MapReviews();
+        personal.MapNames();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");

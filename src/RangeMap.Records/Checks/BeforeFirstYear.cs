@@ -1,9 +1,13 @@
 namespace RangeMap.Records;
 
-/// <summary>A record dated before the taxon was first known from the country.</summary>
-internal static class BeforeFirstYear
+/// <summary>A record dated before the taxon was first known from the country: every possible day lies before that year.</summary>
+internal sealed class BeforeFirstYear : IRecordCheck
 {
-    /// <summary>In doubt when every possible day lies before the taxon's first year.</summary>
-    public static Doubts Of(Taxon taxon, DayRange days) =>
-        days.Last.Year < taxon.FirstYear ? Doubts.BeforeFirstYear : Doubts.None;
+    public Doubts Doubt => Doubts.BeforeFirstYear;
+
+    public bool Finds(Record record) => record.Present && record.Dates.Last.Year < record.Taxon.FirstYear;
+
+    public string? Explain(Record record) => Finds(record)
+        ? $"{record.Taxon.ScientificName} is known from {record.Taxon.FirstYear} on, and the record is dated {DayWords.Of(record.Dates)}."
+        : null;
 }

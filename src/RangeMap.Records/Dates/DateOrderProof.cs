@@ -13,6 +13,7 @@ internal sealed class DateOrderProof
     /// <summary>True when the text holds a numeric date.</summary>
     public static bool Concerns(ReadOnlySpan<char> text)
     {
+        text = Unqualified(text);
         if (NumericDate.TrySplit(text, out _, out _, out _, out _))
             return true;
         return Interval.TrySplit(text, out var from, out var to)
@@ -22,6 +23,7 @@ internal sealed class DateOrderProof
     /// <summary>Takes account of one cell.</summary>
     public void Add(ReadOnlySpan<char> text, long line)
     {
+        text = Unqualified(text);
         if (NumericDate.TrySplit(text, out var first, out var second, out _, out _))
         {
             if (first is > 12 and <= 31 && second is >= 1 and <= 12)
@@ -36,6 +38,14 @@ internal sealed class DateOrderProof
             Add(from, line);
             Add(to, line);
         }
+    }
+
+    private static ReadOnlySpan<char> Unqualified(ReadOnlySpan<char> text)
+    {
+        text = Dashes.Plain(text.Trim());
+        WeekDay.CutOff(ref text);
+        QualifiedDate.Cut(text, out var rest);
+        return rest;
     }
 
     /// <summary>The order that the file proves; day first where it makes no difference.</summary>

@@ -1,7 +1,7 @@
 namespace RangeMap.Records;
 
 /// <summary>
-/// Intervals of ISO 8601: both ends written out, the end shortened (2007-11-13/15), a duration (2001-01-01/P1Y), an open
+/// Intervals of ISO 8601: both ends written out, the end shortened (2007-11-13/15), a duration (2001-01-01/P1Y, P1Y/2001-12-31), an open
 /// end (../1999, 1999/..); also two dates joined by " - " or " to ".
 /// </summary>
 /// <remarks>
@@ -10,6 +10,7 @@ namespace RangeMap.Records;
 /// </remarks>
 internal static class Interval
 {
+    private const string EndInFuture = "The interval ends in the future.";
     private const string EndFirst = "The interval ends before it begins.";
 
     public static DateForm TryRead(ReadOnlySpan<char> text, DateOrder order, DateOnly today, out DayRange days, out string? why)
@@ -25,14 +26,18 @@ internal static class Interval
             return DateForm.Wrong;
         }
 
+        if (from.Length > 0 && from[0] is 'P' or 'p')
+            return TryReadDurationFirst(from[1..], to, order, today, out days, out why);
         DayRange begin = DayRange.Day(DateText.Earliest), end = DayRange.Day(today);
         var form = openFrom ? DateForm.Understood : DateText.TryReadSingle(from, order, out begin, out why);
         if (form == DateForm.Understood && !openTo)
             form = TryReadEnd(from, begin, to, order, out end, out why);
         if (form != DateForm.Understood)
             return form;
+        if (openFrom && end.First > today)
+            end = DayRange.Day(today);
         if (!openTo && !openFrom && end.First > today && begin.First <= today)
-            why = "The interval ends in the future.";
+            why = EndInFuture;
         else if (end.Last < begin.First && (openFrom || !openTo))
             why = EndFirst;
         days = new(begin.First, openTo && begin.First > today ? begin.Last : end.Last);
@@ -62,7 +67,13 @@ internal static class Interval
     private static DateForm TryReadEnd(ReadOnlySpan<char> from, DayRange begin, ReadOnlySpan<char> to, DateOrder order, out DayRange end, out string? why)
     {
         if (to[0] is 'P' or 'p')
-            return TryReadDuration(begin.First, to[1..], out end, out why);
+        {
+            var last = IsoDuration.TryRead(to[1..], out var duration) ? duration.LastDayFrom(begin.First) : null;
+            why = last is null ? IsoDuration.Known : null;
+            end = last is { } day ? DayRange.Day(day) : default;
+            return why is null ? DateForm.Understood : DateForm.Wrong;
+        }
+
         var shortForm = TryReadShortened(from, begin, to, out end, out why);
         return shortForm == DateForm.Other ? DateText.TryReadSingle(to, order, out end, out why) : shortForm;
     }
@@ -95,25 +106,19 @@ internal static class Interval
         return DateForm.Other;
     }
 
-    /// <summary>A whole number of years, months, weeks or days from the beginning; P1Y from 1 January ends on 31 December.</summary>
-    private static DateForm TryReadDuration(DateOnly begin, ReadOnlySpan<char> text, out DayRange end, out string? why)
+    /// <summary>A duration and the end that it leads to: P1Y/2001-12-31 begins on 1 January 2001.</summary>
+    private static DateForm TryReadDurationFirst(ReadOnlySpan<char> duration, ReadOnlySpan<char> to, DateOrder order, DateOnly today, out DayRange days, out string? why)
     {
-        end = default;
-        why = "The duration must be a whole number of years, months, weeks or days of at least 1, such as P1Y, P3M, P2W or P10D.";
-        if (text.Length < 2 || !Figures.TryRead(text[..^1], out var number) || number is < 1 or > 100_000)
-            return DateForm.Wrong;
-        DateOnly? after = char.ToUpperInvariant(text[^1]) switch
-        {
-            'Y' when begin.Year + number < 9999 => begin.AddYears(number),
-            'M' when begin.Year + number / 12 < 9998 => begin.AddMonths(number),
-            'W' when begin.Year + number / 52 < 9998 => begin.AddDays(7 * number),
-            'D' when begin.Year + number / 365 < 9998 => begin.AddDays(number),
-            _ => null,
-        };
-        if (after is null)
-            return DateForm.Wrong;
-        why = null;
-        end = DayRange.Day(after.Value.AddDays(-1));
-        return DateForm.Understood;
+        days = default;
+        var form = DateText.TryReadSingle(to, order, out var end, out why);
+        if (form != DateForm.Understood)
+            return form;
+        if (end.First > today)
+            why = EndInFuture;
+        else if (IsoDuration.TryRead(duration, out var length) && length.FirstDayTo(end.Last) is { } first)
+            days = new(first, end.Last);
+        else
+            why = IsoDuration.Known;
+        return why is null ? DateForm.Understood : DateForm.Wrong;
     }
 }

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace RangeMap.Records;
 
 /// <summary>
-/// One date of ISO 8601-1:2019: year, month, day, basic day (20090220), ordinal day (2009-034), week (2009-W07) and week
-/// day (2009-W07-4), a day also with a time of day, which is read and left out: the day counts as it is written, in the
+/// One date of ISO 8601-1:2019: year, month, day, basic day (20090220), ordinal day (2009-034, 2009034), week (2009-W07,
+/// 2009W07) and week day (2009-W07-4, 2009W074), a day also with a time of day, which is read and left out: the day counts as it is written, in the
 /// writer's own time zone.
 /// </summary>
 internal static class IsoDate
@@ -31,6 +31,10 @@ internal static class IsoDate
             return hadTime ? DateForm.Other : TryMakeYear(year, out days, out why);
         if (text.Length == 8 && Figures.TryRead(text[4..6], out var basicMonth) && Figures.TryRead(text[6..], out var basicDay))
             return TryMakeDay(year, basicMonth, basicDay, out days, out why);
+        if (text.Length == 7 && Figures.TryRead(text[4..], out var dayOfYear))
+            return TryMakeOrdinal(year, dayOfYear, out days, out why);
+        if (text[4] is 'W' or 'w' && text.Length is 7 or 8)
+            return TryReadWeek(year, text.Length == 7 ? text[5..] : $"{text[5..7]}-{text[7]}", out days, out why);
         if (text[4] is not ('-' or '/' or '.'))
             return DateForm.Other;
         return TryReadRest(year, text[5..], text[4], out days, out why);

@@ -4,7 +4,8 @@ namespace RangeMap.Records;
 /// <param name="today">Later days are refused.</param>
 /// <param name="stated">The order of numeric dates, if stated.</param>
 /// <param name="survey">Reads the whole file to find the order, or stops the import. Called at most once, and only when a numeric date turns up.</param>
-internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder> survey)
+/// <param name="dayCount">How the file counts days in plain numbers; null where it does not.</param>
+internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder> survey, DayCount? dayCount = null)
 {
     private DateOrder _order = stated;
 
@@ -27,6 +28,12 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
     private bool TryParse(Term term, ReadOnlySpan<char> text, out DayRange days, out RowFault? fault)
     {
         fault = null;
+        if (dayCount?.Read(text) is { } counted && DateText.OutOfLimits(DayRange.Day(counted), today) is null)
+        {
+            days = DayRange.Day(counted);
+            return true;
+        }
+
         if (_order == DateOrder.NotStated && !IsoDate.TryReadDay(text, out _) && DateOrderProof.Concerns(text))
             _order = survey();
         if (DateText.TryParse(text, _order, today, out days, out var why))

@@ -6,9 +6,8 @@ internal static class DateSurvey
     private static readonly Term[] DateTerms = [Term.EventDate, Term.StartDate, Term.EndDate];
 
     /// <exception cref="ImportProblemException">The file proves both orders, or needs a proof and has none.</exception>
-    public static DateOrder Run(Stream stream, ImportOptions options, ColumnMapping mapping)
+    public static DateOrder Run(RowSource rows, ColumnMapping mapping)
     {
-        var rows = FileOpening.Open(stream, options.Encoding, options.Separator).Rows;
         var cells = new RowCells(rows, mapping);
         var columns = DateTerms.Where(mapping.Has).ToArray();
         var proof = new DateOrderProof();

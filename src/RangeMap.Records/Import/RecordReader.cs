@@ -3,52 +3,62 @@ using RangeMap.Grids;
 namespace RangeMap.Records;
 
 /// <summary>
-/// Reads a delimited text file row by row. Each row becomes either a record or a refusal; none is lost, and only the row
-/// at hand is in memory. Blank rows are passed over and counted.
+/// Reads a file of records row by row: delimited text, as it is or packed with gzip; a sheet of an .xlsx workbook; a Darwin Core
+/// Archive. What a file is, its bytes tell. Each row becomes either a record or a refusal; none is lost, and only the row at
+/// hand is in memory. Blank rows are passed over and counted.
 /// </summary>
 /// <remarks>
-/// The stream is read once. Only when a date such as 3/6/1998 turns up and no order was stated, the whole file is read
+/// The rows are read once. Only when a date such as 3/6/1998 turns up and no order was stated, the whole file is read
 /// ahead for a proof of the order; for that the stream must be able to seek (copy it to a temporary file otherwise).
 /// Not safe for use by several threads at once.
 /// </remarks>
-public sealed class RecordReader
+public sealed class RecordReader : IDisposable
 {
-    private readonly Stream _stream;
-    private readonly long _streamStart;
-    private readonly ImportOptions _options;
-    private readonly FileOpening _file;
-    private readonly RowReader _rows;
+    private readonly RecordFile _file;
+    private readonly RowSource _rows;
     private readonly TaxonResolver _taxa;
     private readonly RowInterpreter _interpreter;
 
-    private RecordReader(Stream stream, TaxonList list, ImportOptions options)
+    private RecordReader(RecordFile file, TaxonList list, ImportOptions options)
     {
-        _stream = stream;
-        _options = options;
-        _streamStart = stream.CanSeek ? stream.Position : 0;
-        _file = FileOpening.Open(stream, options.Encoding, options.Separator);
-        _rows = _file.Rows;
-        Mapping = ColumnMapping.From(_file.Header, options.Mapping);
-        if (_rows.PeekLine().IsEmpty)
+        _file = file;
+        _rows = file.Open();
+        Mapping = ColumnMapping.From(_rows.Header, options.Mapping);
+        if (_rows.AtEnd)
             throw new ImportProblemException(new("The file has a header and no rows.", "after the header", "Is it the right file?"));
-        _taxa = new TaxonResolver(list, options.NewTaxa);
-        var order = options.DateOrder != DateOrder.NotStated ? options.DateOrder : options.Mapping?.DateOrder ?? DateOrder.NotStated;
+        _taxa = new TaxonResolver(list, options.AcceptedNames, options.NewTaxa);
+        var dates = new RowDates(options.Today, OrderOf(options), SurveyDates, _rows.DayCount);
         _interpreter = new RowInterpreter(
-            new RowCells(_rows, Mapping), _taxa, new RowDates(options.Today, order, SurveyDates),
-            new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping));
+            new RowCells(_rows, Mapping), _taxa, dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
+            new RecordChecks(options.Checks), options.FileChecks);
     }
 
     /// <summary>What the columns are read as.</summary>
     public ColumnMapping Mapping { get; }
 
     /// <summary>How the file's characters are written.</summary>
-    public TextEncoding Encoding => _file.Source.Encoding;
+    public TextEncoding Encoding => _rows.Encoding;
 
-    /// <summary>The character between the file's fields.</summary>
+    /// <summary>What the file turned out to be, and what it says of its origin.</summary>
+    public FileDescription File => _file.Description;
+
+    /// <summary>What was noticed about the file so far, in sentences for people.</summary>
+    public IReadOnlyList<string> Notes => _rows.Notes;
+
+    /// <summary>Tables of an archive that were counted and not used; complete once all rows were read.</summary>
+    public IReadOnlyList<KeptFile> Kept => _file.Kept;
+
+    /// <summary>The character between the fields of <see cref="RawText"/>.</summary>
     public char Separator => _rows.Separator;
 
     /// <summary>What became of the rows read so far.</summary>
     public ImportCounts Counts { get; } = new();
+
+    /// <summary>Cells about what was seen that were not understood so far and are kept as written, by term; their rows are not refused.</summary>
+    public IReadOnlyDictionary<Term, long> NotUnderstood => _interpreter.NotUnderstood;
+
+    /// <summary>The names met so far that the list does not have, with suggestions, for a person to accept or correct.</summary>
+    public UnknownNames UnknownNames => _interpreter.UnknownNames;
 
     /// <summary>Taxa made so far of names that the list does not have; empty unless the options allow them.</summary>
     public IReadOnlyCollection<Taxon> NewTaxa => _taxa.Added;
@@ -56,10 +66,10 @@ public sealed class RecordReader
     /// <summary>The row at hand, counted from 1 for the first after the header; blank rows do not count.</summary>
     public long Row { get; private set; }
 
-    /// <summary>The physical line on which the row at hand begins, counted from 1.</summary>
+    /// <summary>The line on which the row at hand begins, counted from 1; in a sheet its row.</summary>
     public long Line => _rows.Line;
 
-    /// <summary>The row at hand as it stands in the file. Valid until the next call of <see cref="Read"/>.</summary>
+    /// <summary>The row at hand as it stands in the file, or of a sheet or archive as a line of CSV. Valid until the next call of <see cref="Read"/>.</summary>
     public ReadOnlySpan<char> RawText => _rows.Raw;
 
     /// <summary>The record of the row at hand; null when it was refused.</summary>
@@ -69,11 +79,18 @@ public sealed class RecordReader
     public Refusal? Refusal { get; private set; }
 
     /// <summary>Opens a file at its header.</summary>
-    /// <param name="stream">Read from where it stands; not closed.</param>
+    /// <param name="stream">Read from where it stands; not closed. Of a zip file from its beginning.</param>
     /// <param name="taxa">The names that are known.</param>
     /// <param name="options">What is stated about the file.</param>
     /// <exception cref="ImportProblemException">The file as a whole cannot be read; nothing may be kept of it.</exception>
-    public static RecordReader Open(Stream stream, TaxonList taxa, ImportOptions options) => new(stream, taxa, options);
+    public static RecordReader Open(Stream stream, TaxonList taxa, ImportOptions options) => Open(RecordFileOpening.Of(stream, options), taxa, options);
+
+    /// <summary>Opens a folder that holds the files of an archive, or one table.</summary>
+    /// <param name="path">The folder.</param>
+    /// <param name="taxa">The names that are known.</param>
+    /// <param name="options">What is stated about the file.</param>
+    /// <exception cref="ImportProblemException">The folder as a whole cannot be read; nothing may be kept of it.</exception>
+    public static RecordReader OpenFolder(string path, TaxonList taxa, ImportOptions options) => Open(RecordFileOpening.OfFolder(path, options), taxa, options);
 
     /// <summary>Moves to the next row; false at the end of the file.</summary>
     /// <exception cref="ImportProblemException">The order of the file's dates cannot be told; nothing may be kept of it.</exception>
@@ -83,7 +100,7 @@ public sealed class RecordReader
         Refusal = null;
         while (_rows.Read())
         {
-            if (IsBlank())
+            if (_rows.IsBlank)
             {
                 Counts.Blank++;
                 continue;
@@ -97,7 +114,32 @@ public sealed class RecordReader
         return false;
     }
 
-    private bool IsBlank() => _rows.Fault is null && _rows.Raw.IndexOfAnyExcept([_rows.Separator, ' ', '\t', '"']) < 0;
+    /// <summary>Closes what was opened inside the stream; the stream itself stays open.</summary>
+    public void Dispose()
+    {
+        _rows.Dispose();
+        _file.Dispose();
+    }
+
+    private static RecordReader Open(RecordFile file, TaxonList taxa, ImportOptions options)
+    {
+        try
+        {
+            return new(file, taxa, options);
+        }
+        catch (ImportProblemException)
+        {
+            file.Dispose();
+            throw;
+        }
+    }
+
+    private DateOrder OrderOf(ImportOptions options)
+    {
+        if (options.DateOrder != DateOrder.NotStated)
+            return options.DateOrder;
+        return options.Mapping is { DateOrder: not DateOrder.NotStated and var mapped } ? mapped : _rows.StatedDateOrder;
+    }
 
     private void Interpret()
     {
@@ -110,7 +152,8 @@ public sealed class RecordReader
         }
 
         var field = fault!.Term is { } term ? Mapping.HeaderOf(term) : "";
-        Refusal = new(Row, _rows.Line, field, CharSource.Readable(fault.Value), fault.Reason, CharSource.Readable(_rows.Raw));
+        var reason = _rows.Place.Length == 0 ? fault.Reason : $"{fault.Reason} (In {_rows.Place}.)";
+        Refusal = new(Row, _rows.Line, field, CharSource.Readable(fault.Value), reason, CharSource.Readable(_rows.Raw));
         Counts.CountRefusal();
     }
 
@@ -119,10 +162,6 @@ public sealed class RecordReader
     {
         if (_rows.Fault is { } broken)
             return new(null, "", broken);
-        if (_rows.Raw.Contains('\0'))
-            return new(null, "", "The row holds NUL characters, which no text has. Was the file damaged, or saved in another form than CSV?");
-        if (_file.Source.MayHoldBadText && CharSource.FirstLoneSurrogate(_rows.Raw) >= 0)
-            return new(null, "", $"The row holds bytes that are no characters in {Encoding}; they are shown here as Windows-1252. Save the file as UTF-8, or state its encoding.");
         return _rows.Count == Mapping.Columns.Count
             ? null
             : new(null, "", $"The row has {_rows.Count} fields and the header {Mapping.Columns.Count}. Is a separator missing, or does a field hold one without quotation marks?");
@@ -130,17 +169,13 @@ public sealed class RecordReader
 
     private DateOrder SurveyDates()
     {
-        if (!_stream.CanSeek)
+        if (!_file.CanReadTwice)
         {
             throw new ImportProblemException(new(
                 "The file has dates such as 3/6/1998, and it cannot be read twice to find out which number is the month.", $"line {_rows.Line}",
                 "Give --date-order dmy if the day comes first or --date-order mdy if the month does."));
         }
 
-        var resume = _stream.Position;
-        _stream.Position = _streamStart;
-        var order = DateSurvey.Run(_stream, _options, Mapping);
-        _stream.Position = resume;
-        return order;
+        return _file.ReadAgain(rows => DateSurvey.Run(rows, Mapping));
     }
 }

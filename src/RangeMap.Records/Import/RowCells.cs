@@ -1,7 +1,7 @@
 namespace RangeMap.Records;
 
 /// <summary>The cells of the row that a reader stands on, by what they mean.</summary>
-internal sealed class RowCells(RowReader rows, ColumnMapping mapping)
+internal sealed class RowCells(RowSource rows, ColumnMapping mapping)
 {
     private readonly bool _guarded = mapping.Columns.Contains(RefusalColumns.Reason, StringComparer.OrdinalIgnoreCase);
     private readonly string[] _defaults = [.. Enum.GetValues<Term>().Select(t => mapping.Defaults.GetValueOrDefault(t, ""))];

@@ -4,13 +4,21 @@ using RangeMap.Grids;
 namespace RangeMap.Records;
 
 /// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
-internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns)
+internal sealed class RowInterpreter(
+    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns, RecordChecks checks, FileChecks? fileChecks)
 {
     private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");
     private static readonly ulong DefaultsMark = IdentityColumn.MarkOf("defaults");
 
     private readonly RowIdentity _identity = new();
     private readonly TextPool _pool = new();
+    private readonly SightingCells _sighting = new(cells);
+
+    /// <summary>Names that the list does not have.</summary>
+    public UnknownNames UnknownNames { get; } = new();
+
+    /// <summary>Cells about what was seen that were not understood and are kept as written, by term.</summary>
+    public IReadOnlyDictionary<Term, long> NotUnderstood => _sighting.NotUnderstood;
 
     /// <summary>The record of the row that the cells stand on.</summary>
     public bool TryRead(long row, out Record? record, out RowFault? fault)
@@ -27,6 +35,7 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
             return false;
         var status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]);
         var key = KeyOf(out var repeated);
+        var (stage, sex) = _sighting.StageAndSex();
         record = new()
         {
             Row = row,
@@ -37,23 +46,39 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
             Dates = days,
             Present = present,
             Status = status,
-            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated | BeforeFirstYear.Of(taxon!, days),
+            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated,
             Recorder = _pool.Get(cells[Term.RecordedBy]),
             Determiner = _pool.Get(cells[Term.IdentifiedBy]),
-            Stage = Word(ControlledWords.Stages, cells[Term.Caste].IsEmpty ? cells[Term.LifeStage] : cells[Term.Caste]),
-            Sex = Word(ControlledWords.Sexes, cells[Term.Sex]),
-            LengthMm = LengthText.Read(cells[Term.LengthMm]),
-            Evidence = Word(ControlledWords.Evidence, cells[Term.Evidence]),
-            EvidenceLink = _pool.Get(cells[Term.EvidenceLink]),
-            Host = _pool.Get(cells[Term.Host]),
-            Behaviour = Word(ControlledWords.Behaviours, cells[Term.Behaviour]),
-            Remarks = _pool.Get(cells[Term.OccurrenceRemarks]),
+            Stage = stage,
+            Sex = sex,
+            LengthMm = _sighting.LengthMm(),
+            Evidence = _sighting.Evidence(),
+            EvidenceLink = _sighting.Link(),
+            Host = _sighting.Host(),
+            Behaviour = _sighting.Behaviour(),
+            Remarks = _sighting.Remarks(),
             Count = count,
             Site = _pool.Get(cells[Term.Locality]),
             Point = place.Point,
             UncertaintyMetres = place.UncertaintyMetres,
         };
+        record = Checked(record);
         return true;
+    }
+
+    /// <summary>
+    /// The record with what the checks find. What they find by the taxon list counts as content, so that the same row under another
+    /// list is a change; what they find by its surroundings does not, for those change with every import.
+    /// </summary>
+    private Record Checked(Record record)
+    {
+        var byList = checks.FindByList(record);
+        var found = byList | checks.FindByPlace(record) | (fileChecks?.Find(record) ?? Doubts.None);
+        if (found == Doubts.None)
+            return record;
+        if (byList != Doubts.None)
+            _identity.Add((long)byList);
+        return record with { Doubts = record.Doubts | found, Content = byList == Doubts.None ? record.Content : _identity.Hash() };
     }
 
     /// <summary>A whole number; null for none and for a vague one such as "3+", "c. 20" or "many", which the raw row keeps.</summary>
@@ -94,9 +119,11 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
         var disagree = taxon is not null && resolution.Taxon is not null && resolution.Taxon.Id != taxon.Id;
         doubts = uncertain || disagree ? Doubts.NameUncertain : Doubts.None;
         taxon ??= resolution.Taxon;
-        if (taxon is null)
-            fault = new(term, name.ToString(), resolution.Why!);
-        return fault is null;
+        if (taxon is not null)
+            return true;
+        UnknownNames.Add(name, resolution.Suggestions);
+        fault = new(term, name.ToString(), resolution.Why!);
+        return false;
     }
 
     private TaxonResolver.Resolution Resolve(ReadOnlySpan<char> name, out bool uncertain)
@@ -126,8 +153,6 @@ internal sealed class RowInterpreter(RowCells cells, TaxonResolver taxa, RowDate
         doubts = count == 0 && stated != false ? Doubts.CountZero : Doubts.None;
         return fault is null;
     }
-
-    private string? Word(ControlledWords words, ReadOnlySpan<char> text) => text.IsEmpty ? null : words.Find(text) ?? _pool.Get(text);
 
     /// <summary>The identity, from what the row says and nothing else.</summary>
     private UInt128 KeyOf(out Doubts repeated)

@@ -24,6 +24,19 @@ internal sealed class SeenHashes
         return true;
     }
 
+    /// <summary>True if the hash was added.</summary>
+    public bool Contains(ulong hash)
+    {
+        var mask = (ulong)_slots.Length - 1;
+        for (var i = hash & mask; hash != 0 && _slots[i] != 0; i = (i + 1) & mask)
+        {
+            if (_slots[i] == hash)
+                return true;
+        }
+
+        return hash == 0 && _hasZero;
+    }
+
     private static bool Place(ulong[] slots, ulong hash)
     {
         var mask = (ulong)slots.Length - 1;

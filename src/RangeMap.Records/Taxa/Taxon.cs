@@ -34,6 +34,17 @@ public sealed record Taxon(string Id, string ScientificName)
     /// <summary>First year in which the taxon is known from the country.</summary>
     public int? FirstYear { get; init; }
 
-    /// <summary>Season, lengths, known area, confusions, marks and evidence, by column name as the list gave them.</summary>
-    public IReadOnlyDictionary<string, string> Notes { get; init; } = new Dictionary<string, string>();
+    /// <summary>Season, lengths, known area, confusions, marks and evidence, and columns of unknown meaning, by column name as the list gave them.</summary>
+    public IReadOnlyDictionary<string, string> Notes
+    {
+        get;
+        init
+        {
+            field = value;
+            Marks = TaxonMarksText.Read(value, out _);
+        }
+    } = new Dictionary<string, string>();
+
+    /// <summary>What <see cref="Notes"/> says, understood; what could not be is left out, for the reader of the list refuses it.</summary>
+    public TaxonMarks Marks { get; private init; } = TaxonMarks.None;
 }

@@ -14,10 +14,9 @@ internal sealed class TaxonColumns
     public const string Aggregate = "aggregate";
     public const string GeneraliseTo = "generaliseTo";
     public const string FirstYear = "firstYear";
-    public const string ConfusedWith = "confusedWith";
 
     private static readonly string[] Fields = [Id, Name, Authorship, Rank, Vernacular, Parent, Accepted, Group, Aggregate, GeneraliseTo, FirstYear];
-    private static readonly string[] Notes = ["season", "lengthMm", "knownArea", ConfusedWith, "marks", "evidence"];
+    private static readonly string[] Notes = [.. TaxonMarksText.Columns];
     private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
 
     /// <exception cref="ImportProblemException">A header stands twice, or a column that is needed is missing.</exception>

@@ -7,6 +7,7 @@ public sealed class TaxonList
     private readonly Dictionary<string, Taxon?> _byName = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, Taxon?>.AlternateLookup<ReadOnlySpan<char>> _nameLookup;
     private readonly Dictionary<string, Taxon>.AlternateLookup<ReadOnlySpan<char>> _idLookup;
+    private readonly Lazy<NameSuggestions> _suggestions;
 
     /// <summary>Makes the list. A name that means two taxa is found only together with its authorship.</summary>
     /// <param name="taxa">The accepted taxa; identifiers must differ.</param>
@@ -28,7 +29,7 @@ public sealed class TaxonList
             AddSynonym(synonym);
         foreach (var taxon in Taxa.Where(t => t.VernacularName is not null))
             AddName(taxon.VernacularName!, null, taxon);
-        Names = [.. _byName.Keys];
+        _suggestions = new(() => new(_byName.Where(n => n.Value is not null).Select(n => (n.Key, n.Value!))));
     }
 
     /// <summary>A list without taxa.</summary>
@@ -40,8 +41,14 @@ public sealed class TaxonList
     /// <summary>The synonyms, in the order given.</summary>
     public IReadOnlyList<Synonym> Synonyms { get; }
 
-    /// <summary>Every name that can be looked up.</summary>
-    internal IReadOnlyList<string> Names { get; }
+    /// <summary>Number of names that <see cref="Suggest"/> compares with.</summary>
+    internal int NameCount => _byName.Count;
+
+    /// <summary>
+    /// Up to three taxa that an unknown name may mean, the closest first: by slips of the pen (at most a third of the name's length, and
+    /// 6), by an abbreviated genus, by an ending of another gender. Never to be taken without a person's consent.
+    /// </summary>
+    public IReadOnlyList<NameSuggestion> Suggest(string name) => _suggestions.Value.For(NameText.From(name).Name);
 
     /// <summary>The taxon of an identifier, that of a synonym included; null if there is none.</summary>
     public Taxon? FindById(ReadOnlySpan<char> id) => _idLookup.TryGetValue(id, out var taxon) ? taxon : null;

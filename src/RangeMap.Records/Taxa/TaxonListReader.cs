@@ -9,7 +9,7 @@ public static class TaxonListReader
     /// <exception cref="ImportProblemException">The file as a whole cannot be read.</exception>
     public static TaxonListReading Read(Stream stream, TaxonList? known = null)
     {
-        var file = FileOpening.Open(stream, encoding: null, separator: null);
+        var file = DelimitedRows.Open(stream, encoding: null, separator: null);
         var columns = new TaxonColumns(file.Header);
         var refusals = new List<Refusal>();
         var rows = ReadRows(file, columns, refusals);
@@ -20,7 +20,7 @@ public static class TaxonListReader
         return new(list, [.. refusals.OrderBy(r => r.Row)], columns.Unknown, file.Header, file.Rows.Separator);
     }
 
-    private static Dictionary<string, TaxonRow> ReadRows(FileOpening file, TaxonColumns columns, List<Refusal> refusals)
+    private static Dictionary<string, TaxonRow> ReadRows(DelimitedRows file, TaxonColumns columns, List<Refusal> refusals)
     {
         var byId = new Dictionary<string, TaxonRow>(StringComparer.Ordinal);
         long row = 0;
@@ -43,7 +43,7 @@ public static class TaxonListReader
         return byId;
     }
 
-    private static string? FaultOf(FileOpening file)
+    private static string? FaultOf(DelimitedRows file)
     {
         if (file.Rows.Fault is { } broken)
             return broken;

@@ -56,14 +56,10 @@ internal sealed class TaxonReferences(Dictionary<string, TaxonRow> rows, TaxonLi
             : null;
     }
 
-    private static IEnumerable<(string Field, string Id)> ReferencesOf(TaxonRow row)
-    {
-        var confused = row.Taxon.Notes.GetValueOrDefault(TaxonColumns.ConfusedWith, "")
-            .Split([';', '|', ','], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        return new (string Field, string? Id)[] { (TaxonColumns.Accepted, row.AcceptedId), (TaxonColumns.Parent, row.Taxon.ParentId), (TaxonColumns.Aggregate, row.Taxon.AggregateId) }
+    private static IEnumerable<(string Field, string Id)> ReferencesOf(TaxonRow row) =>
+        new (string Field, string? Id)[] { (TaxonColumns.Accepted, row.AcceptedId), (TaxonColumns.Parent, row.Taxon.ParentId), (TaxonColumns.Aggregate, row.Taxon.AggregateId) }
             .Where(r => r.Id is not null).Select(r => (r.Field, r.Id!))
-            .Concat(confused.Select(id => (TaxonColumns.ConfusedWith, id)));
-    }
+            .Concat(row.Taxon.Marks.ConfusedWith.Select(id => (TaxonMarksText.ConfusedWith, id)));
 
     /// <summary>The taxonID of the accepted taxon at the end of a chain of synonyms; null if the chain is a circle.</summary>
     private string? EndOfChain(TaxonRow row)

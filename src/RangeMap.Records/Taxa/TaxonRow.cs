@@ -33,6 +33,10 @@ internal sealed record TaxonRow(long Row, long Line, string Raw, Taxon Taxon, st
             refusal = Refuse(TaxonColumns.GeneraliseTo, "The size must be one of 100m, 1km, 2km, 5km, 10km, 100km, or empty for a taxon that is not sensitive.");
         else if (year is not null && firstYear is null)
             refusal = Refuse(TaxonColumns.FirstYear, "The first year must be a number of four figures.");
+        var notes = NotesOf(rows, columns);
+        TaxonMarksText.Read(notes, out var fault);
+        if (refusal is null && fault is not null)
+            refusal = new(row, rows.Line, fault.Column, fault.Value, fault.Reason, raw);
         if (refusal is not null)
             return null;
         var authorship = Text(TaxonColumns.Authorship);
@@ -47,7 +51,7 @@ internal sealed record TaxonRow(long Row, long Line, string Raw, Taxon Taxon, st
             AggregateId = Text(TaxonColumns.Aggregate),
             GeneraliseTo = generaliseTo,
             FirstYear = firstYear,
-            Notes = NotesOf(rows, columns),
+            Notes = notes,
         }, accepted == id ? null : accepted);
     }
 

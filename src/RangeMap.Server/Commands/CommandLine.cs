@@ -56,6 +56,7 @@ public static class CommandLine
         DemoCommand.Make(context),
         ServeCommand.Make(context),
         TaxaCommand.Make(context),
+        TaxonCommand.Make(context),
         ImportCommand.Make(context),
         UndoCommand.Make(context),
         TokenCommand.Make(context),

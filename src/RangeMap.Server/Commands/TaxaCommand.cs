@@ -27,6 +27,8 @@ internal static class TaxaCommand
         to.WriteLine(FormattableString.Invariant($"{answer.Taxa} taxa and {answer.Synonyms} other names loaded, {answer.Refusals.Count} rows refused."));
         foreach (var refusal in answer.Refusals)
             to.WriteLine(FormattableString.Invariant($"  line {refusal.Line}, {(refusal.Field.Length > 0 ? refusal.Field : "the row")}: {refusal.Reason}"));
+        foreach (var merge in answer.Merges)
+            to.WriteLine(FormattableString.Invariant($"  {merge.Words} {merge.Records:N0} records follow (rangemap taxon undo {merge.Number} takes it back)."));
         if (answer.UnknownColumns.Count > 0)
             to.WriteLine($"  Kept, but of unknown meaning: {string.Join(", ", answer.UnknownColumns)}");
     }

@@ -16,6 +16,7 @@ public sealed class DataSnapshot
     private readonly MadeOnce<int, TaxonCube> _own = new();
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
     private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
+    private readonly TaxonStore _list;
     private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
@@ -24,7 +25,8 @@ public sealed class DataSnapshot
         _cubes = new(database);
         _editions = new(database);
         Edition = edition;
-        Taxa = SensitiveTaxa.WithInherited(new TaxonStore(database, clock).ReadTaxa());
+        _list = new(database, clock);
+        Taxa = SensitiveTaxa.WithInherited(_list.ReadTaxa());
         _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
             _byName.TryAdd(taxon.ScientificName, taxon);
@@ -51,6 +53,12 @@ public sealed class DataSnapshot
     /// <summary>The taxon of the store's number.</summary>
     /// <exception cref="EditionPassedException">It was added since.</exception>
     public Taxon Taxon(int number) => _byNumber.TryGetValue(number, out var taxon) ? taxon : throw new EditionPassedException();
+
+    /// <summary>The taxon list, synonyms included.</summary>
+    public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _list.ReadSynonyms()));
+
+    /// <summary>The name of a taxon under which a record was sent; it may have been merged into another since.</summary>
+    public string NameOf(int number) => Answers.GetOrMake("names", _list.ReadNames)[number];
 
     /// <summary>The members of an aggregate; empty for any other taxon.</summary>
     public IEnumerable<Taxon> Members(Taxon aggregate) => Taxa.Where(taxon => taxon.AggregateId == aggregate.Id);

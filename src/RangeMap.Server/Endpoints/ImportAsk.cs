@@ -34,6 +34,7 @@ internal static class ImportAsk
     {
         Mapping = start?.Mapping is { ValueKind: not (JsonValueKind.Null or JsonValueKind.Undefined) } mapping ? Mapping(mapping.GetRawText()) : null,
         DateOrder = Order(start?.DateOrder),
+        Sheet = string.IsNullOrEmpty(start?.Sheet) ? null : start.Sheet,
         NewTaxa = start?.NewTaxa ?? false,
         DryRun = start?.DryRun ?? false,
     };
@@ -70,6 +71,7 @@ internal static class ImportAsk
 /// <summary>What is stated about a file when its import starts.</summary>
 /// <param name="Mapping">A mapping file.</param>
 /// <param name="DateOrder">dmy or mdy.</param>
+/// <param name="Sheet">Sheet of a workbook.</param>
 /// <param name="NewTaxa">Names that the list lacks are added.</param>
 /// <param name="DryRun">Nothing is kept.</param>
-internal sealed record StartJson(JsonElement Mapping, string? DateOrder, bool NewTaxa = false, bool DryRun = false);
+internal sealed record StartJson(JsonElement Mapping, string? DateOrder, string? Sheet, bool NewTaxa = false, bool DryRun = false);

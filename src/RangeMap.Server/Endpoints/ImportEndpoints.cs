@@ -20,6 +20,8 @@ internal static class ImportEndpoints
         imports.MapGet("", List).WithSummary("Files that wait or run, and imports, newest first.");
         imports.MapGet("/{id}", One).WithSummary("One import, by the name it got on arrival or by its batch number.");
         imports.MapPost("/{id}/start", Start).WithSummary("Starts the import of a file that was sent, or tries it without keeping anything.").Produces<ImportJson>(StatusCodes.Status202Accepted);
+        imports.MapPost("/{id}/preview", Preview).WithSummary("Shows how the first rows of a file that was sent would be read.");
+        imports.MapGet("/{id}/names", Names).WithSummary("Names that made rows of an import refused, with the nearest names of the list.");
         imports.MapGet("/{id}/events", Events).WithSummary("Server-sent events: progress while the import runs, then end.");
         imports.MapGet("/{id}/refusals", Refusals).WithSummary("Refused rows with what is wrong and how to mend it.");
         imports.MapGet("/{id}/refusals.csv", RefusalsCsv).WithSummary("Refused rows in the file's own columns with the reason, ready to mend and send again.");
@@ -57,6 +59,18 @@ internal static class ImportEndpoints
         runner.Start(upload, ImportAsk.Statements(start));
         return Results.Accepted($"/api/v1/imports/{upload.Id}", ImportJson.Of(upload));
     }
+
+    private static PreviewJson Preview(ImportRunner runner, DataFolder folder, TimeProvider clock, string id, StartJson? start)
+    {
+        var upload = ImportAsk.Upload(runner, id);
+        if (upload.State is ImportState.Done or ImportState.Undone)
+            throw new UserException("This import is over.", "id", "Its report says what became of the file.", StatusCodes.Status409Conflict);
+        var stated = ImportAsk.Statements(start);
+        return PreviewJson.Of(PreviewImport.Run(ImportContext.Of(folder, clock), runner.FileOf(upload), upload.FileName, stated), stated);
+    }
+
+    private static UnknownNameListJson Names(ImportRunner runner, DataFolder folder, TimeProvider clock, string id) =>
+        UnknownNameListJson.Of(RefusedNames.Of(folder, ImportAsk.Batch(folder, runner, id), new TaxonStore(folder.Database, clock).Read()));
 
     private static IResult Events(ImportRunner runner, string id, CancellationToken cancel)
     {

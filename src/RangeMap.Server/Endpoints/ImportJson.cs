@@ -38,8 +38,8 @@ internal sealed record ImportReportJson(
     {
         var figures = answer.Figures;
         return new(
-            figures.Read, figures.Accepted, figures.Updated, figures.Unchanged, figures.Refused, Math.Round(answer.Took.TotalSeconds, 3), null, figures.Doubts, answer.Mapping,
-            answer.Request.DryRun, null);
+            figures.Read, figures.Accepted, figures.Updated, figures.Unchanged, figures.Refused, Math.Round(answer.Took.TotalSeconds, 3), answer.File.Words, figures.Doubts, answer.Mapping,
+            answer.Request.Stated.DryRun, null);
     }
 
     public static ImportReportJson Of(StoredBatch batch) => new(

@@ -112,7 +112,7 @@ internal static class RecordAsk
             return null;
         return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? day
-            : throw new UserException($"'{text}' is no day.", where, "Write it as 2026-06-07.");
+            : throw new UserException($"'{text}' is no day.", where, "Write it as 2026-06-07.") { IsArgument = true };
     }
 
     /// <summary>A version of a record as it was told; null where none is named.</summary>

@@ -24,7 +24,7 @@ internal sealed record RecordJson(
         var taxon = data.Taxon((int)record.Taxon);
         return new(
             record.Id.ToString(), VersionText(record.Version), record.Dataset, record.Batch, record.Row, taxon.Id, taxon.ScientificName,
-            record.SentTaxon is { } sent ? data.Taxon((int)sent).ScientificName : null, record.Square.ToString(), grid.Code, record.Square.Size.ToText(),
+            record.SentTaxon is { } sent ? data.NameOf((int)sent) : null, record.Square.ToString(), grid.Code, record.Square.Size.ToText(),
             Math.Round(centre.Latitude, 6), Math.Round(centre.Longitude, 6), record.Uncertainty, Day(record.Dates.First), Day(record.Dates.Last), record.Present,
             Word(record.ReviewStatus), record.SentStatus is { } status ? Word((ReviewStatus)status) : null,
             [.. DoubtCatalogue.In(record.Doubts).Select(entry => entry.Code)], DoubtCatalogue.WeightOf(record.Doubts), inFull ? record.Recorder : null,
@@ -57,7 +57,20 @@ internal sealed record RecordDetailJson(
     RecordJson Record, IReadOnlyDictionary<string, string> Sent, IReadOnlyList<DoubtJson> Doubts, IReadOnlyList<HistoryJson> History, MarksJson? Marks);
 
 /// <summary>A doubt in words.</summary>
-internal sealed record DoubtJson(string Code, string Title, int Weight, string Words);
+/// <param name="Code">Its code.</param>
+/// <param name="Title">A few words.</param>
+/// <param name="Weight">How much it counts in the order of the queue.</param>
+/// <param name="Words">What was noticed.</param>
+/// <param name="Why">Why it is asked.</param>
+/// <param name="Help">What would help.</param>
+internal sealed record DoubtJson(string Code, string Title, int Weight, string Words, string Why, string Help)
+{
+    public static DoubtJson Of(DoubtWords words)
+    {
+        var entry = DoubtCatalogue.Of(words.Doubt);
+        return new(entry.Code, entry.Title, entry.Weight, words.What, words.Why, words.Help);
+    }
+}
 
 /// <summary>A step of a record's history.</summary>
 /// <param name="Decision">Number by which it can be taken back.</param>
@@ -70,8 +83,3 @@ internal sealed record DoubtJson(string Code, string Title, int Weight, string W
 /// <param name="Holds">False where the record said something else at that time.</param>
 internal sealed record HistoryJson(long Decision, string At, string By, string Reason, string? Status, string? Taxon, long? Reverses, bool Holds);
 
-/// <summary>How to tell a taxon from others.</summary>
-internal sealed record MarksJson(string? Marks, string? Evidence, IReadOnlyList<ConfusedJson> ConfusedWith);
-
-/// <summary>A taxon that another is confused with.</summary>
-internal sealed record ConfusedJson(string Taxon, string ScientificName, string? VernacularName, string? Marks);

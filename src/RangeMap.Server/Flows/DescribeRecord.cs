@@ -9,9 +9,10 @@ internal static class DescribeRecord
     public static RecordDetailJson Answer(DataFolder folder, DataSnapshot data, StoredRecord record)
     {
         var history = new DecisionStore(folder.Database, TimeProvider.System).History(record.Id);
+        var words = new RecordWords(folder, data).Of(record);
         return new(
-            RecordJson.Of(record, data, inFull: true), AsSent(folder, record), [.. DoubtCatalogue.In(record.Doubts).Select(entry => DoubtOf(entry))],
-            [.. history.Select(step => StepOf(step, record))], MarksOf(data, record));
+            RecordJson.Of(record, data, inFull: true), AsSent(folder, record), [.. words.Select(DoubtJson.Of)], [.. history.Select(step => StepOf(step, record))],
+            MarksJson.Of(data, data.Taxon((int)record.Taxon), record.Stage));
     }
 
     private static Dictionary<string, string> AsSent(DataFolder folder, StoredRecord record)
@@ -24,11 +25,7 @@ internal static class DescribeRecord
         return cells is null ? [] : header.Columns.Zip(cells).ToDictionary(pair => pair.First, pair => pair.Second);
     }
 
-    private static DoubtJson DoubtOf(DoubtEntry entry) => new(entry.Code, entry.Title, entry.Weight, entry.Title);
-
     private static HistoryJson StepOf(PastDecision step, StoredRecord record) => new(
         step.DecisionSet, step.MadeAt, step.MadeBy, step.Reason, step.Status is { } status ? RecordJson.Word((ReviewStatus)status) : null, step.TaxonName, step.Reverses,
         step.Basis == record.Basis);
-
-    private static MarksJson? MarksOf(DataSnapshot data, StoredRecord record) => null;
 }

@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
 using System.Threading.Channels;
 using RangeMap.Records;
 using RangeMap.Store;
@@ -17,7 +17,7 @@ public static class ImportFile
 #endif
     private const int ChunksWaiting = 8;
 
-    /// <summary>Imports a file, or with <see cref="ImportRequest.DryRun"/> only tells what importing it would do.</summary>
+    /// <summary>Imports a file, or with <see cref="ImportStatements.DryRun"/> only tells what importing it would do.</summary>
     /// <param name="folder">The data folder.</param>
     /// <param name="request">The file and what is said about it.</param>
     /// <param name="clock">Tells today and the time of the import.</param>
@@ -28,27 +28,32 @@ public static class ImportFile
         DataFolder folder, ImportRequest request, TimeProvider clock, IProgress<ImportProgress>? progress = null, CancellationToken cancel = default)
     {
         var (started, began) = (clock.GetTimestamp(), clock.GetUtcNow());
-        await using var file = Open(request.Path);
-        var hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(file, cancel));
-        file.Position = 0;
-        var taxa = new TaxonStore(folder.Database, clock);
+        await using var source = ImportSource.Open(request.Path);
+        var context = ImportContext.Of(folder, clock);
         try
         {
-            var options = request.Options(DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
-            var reader = RecordReader.Open(file, taxa.Read(), options);
-            using var session = ImportSession.Begin(folder.Database, request.Dataset, request.FileName ?? Path.GetFileName(request.Path), clock);
-            await Task.Run(() => PassAsync(reader, session, new Pace(file, clock, progress), cancel), cancel);
+            using var reader = source.Read(context.Taxa, context.Options(request.Stated));
+            using var session = ImportSession.Begin(folder.Database, request.Dataset, request.NameOfFile, clock);
+            await Task.Run(() => PassAsync(reader, session, new Pace(source, clock, progress), cancel), cancel);
             var mapping = reader.Mapping.Report;
-            var figures = request.DryRun
+            var figures = request.Stated.DryRun
                 ? session.Figures()
-                : session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, new()
+                : session.Commit(await source.HashAsync(cancel), new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, new()
                 {
                     MadeBy = request.By,
                     Began = began,
-                    Form = $"{SeparatorWords(reader.Separator)}-separated text, {reader.Encoding}",
+                    Form = reader.File.Words,
                     Stated = request.StatedJson(),
+                    Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
                 });
-            return new(request, figures, mapping, clock.GetElapsedTime(started));
+            return new(request, figures, mapping, clock.GetElapsedTime(started))
+            {
+                File = reader.File,
+                Notes = reader.Notes,
+                Kept = reader.Kept,
+                NotUnderstood = reader.NotUnderstood,
+                UnknownNames = reader.UnknownNames,
+            };
         }
         catch (ImportProblemException stopped)
         {
@@ -118,33 +123,6 @@ public static class ImportFile
         return rows == 0 ? null : new(records, refusals, SourceBlock.Pack(first, rows, raw));
     }
 
-    private static FileStream Open(string path)
-    {
-        FileStream file;
-        try
-        {
-            file = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
-        }
-
-        if (file.CanSeek)
-            return file;
-        file.Dispose();
-        throw new UserException("This is a pipe or device, which cannot be read twice.", path, "Save the table as a file and import that.");
-    }
-
-    private static string SeparatorWords(char separator) => separator switch
-    {
-        ',' => "comma",
-        ';' => "semicolon",
-        '\t' => "tab",
-        '|' => "bar",
-        _ => $"'{separator}'",
-    };
-
     private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source)
     {
         /// <summary>Share of the file that was read when the chunk was made.</summary>
@@ -152,58 +130,15 @@ public static class ImportFile
     }
 
     /// <summary>Tells how far the import has come.</summary>
-    private sealed class Pace(FileStream file, TimeProvider clock, IProgress<ImportProgress>? progress)
+    private sealed class Pace(ImportSource source, TimeProvider clock, IProgress<ImportProgress>? progress)
     {
         private readonly long _started = clock.GetTimestamp();
-        private readonly long _length = Math.Max(1, file.Length);
 
         /// <summary>Only the task that reads the file may ask.</summary>
-        public double Fraction => Math.Min(1, file.Position / (double)_length);
+        public double Fraction => source.FractionRead;
 
         public void Report(RowChunk chunk) =>
             progress?.Report(ImportProgress.Of(chunk.Source.FirstRow + chunk.Source.Count - 1, chunk.ReadUpTo, clock.GetElapsedTime(_started)));
     }
 }
 
-/// <summary>A file to import.</summary>
-/// <param name="Path">Where it is.</param>
-/// <param name="Dataset">The data set that its records belong to.</param>
-public sealed record ImportRequest(string Path, string Dataset)
-{
-    /// <summary>The name that people know the file by, where it is not that of the path.</summary>
-    public string? FileName { get; init; }
-
-    /// <summary>Who sent it; null for the command line.</summary>
-    public string? By { get; init; }
-
-    /// <summary>How columns are read, where their names do not say so.</summary>
-    public MappingFile? Mapping { get; init; }
-
-    /// <summary>Order of day and month in dates such as 3/6/1998.</summary>
-    public DateOrder DateOrder { get; init; }
-
-    /// <summary>Names that the taxon list lacks are added instead of refused.</summary>
-    public bool NewTaxa { get; init; }
-
-    /// <summary>Nothing is kept.</summary>
-    public bool DryRun { get; init; }
-
-    /// <summary>What was stated about columns and dates, as a mapping file; null when nothing was.</summary>
-    internal string? StatedJson()
-    {
-        if (Mapping is null && DateOrder == DateOrder.NotStated)
-            return null;
-        using var json = new MemoryStream();
-        ((Mapping ?? new()) with { DateOrder = DateOrder != DateOrder.NotStated ? DateOrder : Mapping?.DateOrder ?? DateOrder.NotStated }).Write(json);
-        return Encoding.UTF8.GetString(json.ToArray());
-    }
-
-    internal ImportOptions Options(DateOnly today) => new() { Today = today, Mapping = Mapping, DateOrder = DateOrder, NewTaxa = NewTaxa };
-}
-
-/// <summary>What an import did.</summary>
-/// <param name="Request">The file.</param>
-/// <param name="Figures">The counts.</param>
-/// <param name="Mapping">Which column was taken for which term.</param>
-/// <param name="Took">How long it took.</param>
-public sealed record ImportAnswer(ImportRequest Request, ImportFigures Figures, IReadOnlyDictionary<string, string> Mapping, TimeSpan Took);

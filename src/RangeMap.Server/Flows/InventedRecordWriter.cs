@@ -8,7 +8,7 @@ namespace RangeMap.Server;
 internal sealed class InventedRecordWriter
 {
     private const string Header =
-        "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,coordinateUncertaintyInMeters,geodeticDatum,recordedBy,lifeStage,sex,individualCount,lengthMm,basisOfRecord,plant,identificationVerificationStatus";
+        "occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,coordinateUncertaintyInMeters,geodeticDatum,recordedBy,lifeStage,sex,individualCount,lengthMm,evidence,plant,identificationVerificationStatus";
 
     private readonly TextWriter _writer;
     private readonly string[] _names;
@@ -47,7 +47,7 @@ internal sealed class InventedRecordWriter
         if (seen.LengthMm is { } length)
             cells.Number(length, "0.0");
         cells.End();
-        cells.Text(seen.Evidence == InventedEvidence.Specimen ? "PreservedSpecimen" : "HumanObservation");
+        cells.Text(seen.Evidence switch { InventedEvidence.Specimen => "specimen", InventedEvidence.Photograph => "photograph", _ => "sighting" });
         cells.End();
         cells.Text(seen.Plant is { } plant ? InventedScenario.Plants[plant] : "");
         cells.End();

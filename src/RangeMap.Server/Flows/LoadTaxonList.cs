@@ -14,9 +14,10 @@ public static class LoadTaxonList
         try
         {
             using var file = File.OpenRead(path);
-            var reading = TaxonListReader.Read(file, store.Read());
+            var known = store.Read();
+            var reading = TaxonListReader.Read(file, known);
             store.Keep(reading.List.Taxa, reading.List.Synonyms);
-            return new(reading.List.Taxa.Count, reading.List.Synonyms.Count, reading.Refusals, reading.UnknownColumns);
+            return new(reading.List.Taxa.Count, reading.List.Synonyms.Count, reading.Refusals, reading.UnknownColumns, MergeAsListed(folder, reading.List, known, clock));
         }
         catch (ImportProblemException stopped)
         {
@@ -27,6 +28,14 @@ public static class LoadTaxonList
             throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
         }
     }
+
+    /// <summary>Taxa that stood in the list before and are synonyms in the new one are merged, which can be taken back.</summary>
+    private static List<TaxonChangeAnswer> MergeAsListed(DataFolder folder, TaxonList list, TaxonList known, TimeProvider clock)
+    {
+        var changes = new TaxonChangeStore(folder.Database, clock);
+        var stood = known.Taxa.Select(taxon => taxon.Id).ToHashSet(StringComparer.Ordinal);
+        return [.. list.Synonyms.Where(synonym => stood.Contains(synonym.Id)).Select(synonym => changes.Merge(synonym.Id, synonym.AcceptedId, "taxon list", "The list calls it a synonym."))];
+    }
 }
 
 /// <summary>What loading a taxon list did.</summary>
@@ -34,4 +43,5 @@ public static class LoadTaxonList
 /// <param name="Synonyms">Other names added or updated.</param>
 /// <param name="Refusals">Rows refused.</param>
 /// <param name="UnknownColumns">Columns of unknown meaning; what they hold is kept with the taxa.</param>
-public sealed record TaxonListAnswer(int Taxa, int Synonyms, IReadOnlyList<Refusal> Refusals, IReadOnlyList<string> UnknownColumns);
+/// <param name="Merges">Taxa that the list calls synonyms by now.</param>
+public sealed record TaxonListAnswer(int Taxa, int Synonyms, IReadOnlyList<Refusal> Refusals, IReadOnlyList<string> UnknownColumns, IReadOnlyList<TaxonChangeAnswer> Merges);

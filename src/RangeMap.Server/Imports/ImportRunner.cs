@@ -90,13 +90,10 @@ public sealed class ImportRunner : BackgroundService
             {
                 FileName = upload.FileName,
                 By = upload.By,
-                Mapping = upload.Stated.Mapping,
-                DateOrder = upload.Stated.DateOrder,
-                NewTaxa = upload.Stated.NewTaxa,
-                DryRun = upload.Stated.DryRun,
+                Stated = upload.Stated,
             };
             upload.Answer = await ImportFile.RunAsync(_folder, request, _clock, new Latest(upload), cancel);
-            End(upload, request.DryRun ? ImportState.Received : ImportState.Done);
+            End(upload, request.Stated.DryRun ? ImportState.Received : ImportState.Done);
         }
         catch (OperationCanceledException) when (upload.Stop.IsCancellationRequested)
         {

@@ -1,5 +1,3 @@
-using RangeMap.Records;
-
 namespace RangeMap.Server;
 
 /// <summary>A file that was sent over HTTP, from its arrival until it is part of the data or taken away.</summary>
@@ -46,22 +44,6 @@ public sealed class Upload
 
     /// <summary>Stops the import.</summary>
     internal CancellationTokenSource Stop { get; set; } = new();
-}
-
-/// <summary>What a person states about a file before its import.</summary>
-public sealed record ImportStatements
-{
-    /// <summary>Which column means what.</summary>
-    public MappingFile? Mapping { get; init; }
-
-    /// <summary>Order of day and month in dates such as 3/6/1998.</summary>
-    public DateOrder DateOrder { get; init; }
-
-    /// <summary>Names that the taxon list lacks are added instead of refused.</summary>
-    public bool NewTaxa { get; init; }
-
-    /// <summary>Nothing is kept.</summary>
-    public bool DryRun { get; init; }
 }
 
 /// <summary>Why an import failed.</summary>

@@ -39,6 +39,10 @@ public static class Ask
         ? square
         : throw new UserException(why!, "square", "Write a grid reference such as NZ25, NZ25C or NZ2456.") { IsArgument = true };
 
+    /// <summary>A file or folder that is there to be read.</summary>
+    /// <exception cref="UserException">There is none of this name.</exception>
+    public static string FileOrFolder(string path) => Directory.Exists(path) ? path : File(path);
+
     /// <summary>A file that is there to be read, so that a mistyped name makes no data folder.</summary>
     /// <exception cref="UserException">There is no such file.</exception>
     public static string File(string path) => System.IO.File.Exists(path)

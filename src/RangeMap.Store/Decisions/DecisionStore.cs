@@ -33,8 +33,7 @@ public sealed class DecisionStore(Database database, TimeProvider clock)
         if (connection.QuerySingleOrDefault<long?>(DecisionSql.FindReversal, new { set }, transaction) is { } reversal)
             throw new StoreException(FormattableString.Invariant($"Decision {set} was taken back already, by decision {reversal}."), "Decide afresh, or take the reversal back.");
         var writer = DecisionWriter.Begin(connection, transaction, Now(), by, reason, reverses: set);
-        foreach (var row in connection.Query<DecisionRow>(DecisionSql.OfSet, new { set }, transaction).AsList())
-            writer.Reverse(row);
+        writer.Reverse(set);
         return writer.Finish();
     });
 

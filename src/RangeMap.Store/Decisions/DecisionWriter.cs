@@ -47,8 +47,15 @@ internal sealed class DecisionWriter
         Write(mark.Id, row, basis, new(status ?? before.Status, taxon ?? before.Taxon));
     }
 
+    /// <summary>Lets the records of a set stand as they did before it.</summary>
+    public void Reverse(long set)
+    {
+        foreach (var decision in _connection.Query<DecisionRow>(DecisionSql.OfSet, new { set }, _transaction).AsList())
+            Reverse(decision);
+    }
+
     /// <summary>Lets a record stand as it did before a decision, unless somebody decided on it later.</summary>
-    public void Reverse(DecisionRow decision)
+    private void Reverse(DecisionRow decision)
     {
         var id = RecordId.Of(decision.Dataset, decision.KeyHigh, decision.KeyLow);
         if (DecisionLookup.Read(_connection, _transaction, id)[^1].Number != decision.Number)

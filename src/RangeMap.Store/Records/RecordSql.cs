@@ -42,6 +42,8 @@ internal static class RecordSql
         public const string Recorder = "r.recorder = @RecorderNumber";
         public const string From = "r.last_day >= @FromDay";
         public const string To = "r.first_day <= @ToDay";
+        public const string WhollyFrom = "r.first_day >= @FromDay";
+        public const string WhollyTo = "r.last_day <= @ToDay";
         public const string Within = "within(r.square, @WithinCode)";
     }
 

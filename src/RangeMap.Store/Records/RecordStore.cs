@@ -107,9 +107,13 @@ public sealed class RecordStore(Database database)
         Where(RecordSql.Condition.To, "ToDay", query.To?.DayNumber);
         Where(RecordSql.Condition.Within, "WithinCode", query.Within?.Code);
         if (query.Within is not null)
-            connection.CreateFunction("within", (long square, long container) => IsWithin(square, container), isDeterministic: true);
+            DefineWithin(connection);
         return (query.Dataset is null || dataset is not null) && (query.Recorder is null || recorder is not null);
     }
+
+    /// <summary>Teaches a connection which squares lie in which.</summary>
+    internal static void DefineWithin(SqliteConnection connection) =>
+        connection.CreateFunction("within", (long square, long container) => IsWithin(square, container), isDeterministic: true);
 
     private static bool IsWithin(long square, long container)
     {

@@ -5,11 +5,27 @@ internal static class TaxonSql
     public const string ReadTaxa = """
         SELECT number, id, scientific_name AS ScientificName, authorship, rank, vernacular_name AS VernacularName, parent_id AS ParentId,
             taxon_group AS "Group", aggregate_id AS AggregateId, generalise_to AS GeneraliseTo, first_year AS FirstYear, notes
-        FROM taxon ORDER BY number
+        FROM taxon WHERE replaced_by IS NULL ORDER BY number
         """;
 
-    public const string ReadSynonyms =
-        "SELECT s.id, s.name AS ScientificName, s.authorship, s.vernacular_name AS VernacularName, t.id AS AcceptedId FROM synonym AS s JOIN taxon AS t ON t.number = s.taxon ORDER BY s.id";
+    /// <summary>Names of all taxa by number, those that were merged into others too: a record may have been sent under one.</summary>
+    public const string ReadNames = "SELECT number, scientific_name AS Name FROM taxon";
+
+    /// <summary>Other names of taxa; a taxon that was merged is a name of the one that stands at the end of its merges, and so are its synonyms.</summary>
+    public const string ReadSynonyms = """
+        WITH RECURSIVE standing (number, stands) AS (
+            SELECT number, number FROM taxon WHERE replaced_by IS NULL
+            UNION ALL SELECT t.number, s.stands FROM taxon AS t JOIN standing AS s ON t.replaced_by = s.number
+        )
+        SELECT y.id, y.name AS ScientificName, y.authorship, y.vernacular_name AS VernacularName, t.id AS AcceptedId
+        FROM synonym AS y JOIN standing AS s ON s.number = y.taxon JOIN taxon AS t ON t.number = s.stands
+        UNION ALL
+        SELECT m.id, m.scientific_name, m.authorship, m.vernacular_name, t.id
+        FROM taxon AS m JOIN standing AS s ON s.number = m.number JOIN taxon AS t ON t.number = s.stands WHERE m.replaced_by IS NOT NULL
+        ORDER BY 1
+        """;
+
+    public const string StandingIds = "SELECT id FROM taxon WHERE replaced_by IS NULL";
 
     public const string KeepTaxon = """
         INSERT INTO taxon (id, scientific_name, authorship, rank, vernacular_name, parent_id, taxon_group, aggregate_id, generalise_to, first_year, notes)

@@ -17,6 +17,11 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
     public IReadOnlyList<Synonym> ReadSynonyms() => database.Use<IReadOnlyList<Synonym>>(connection =>
         [.. connection.Query<SynonymRow>(TaxonSql.ReadSynonyms).Select(row => row.ToSynonym())]);
 
+    /// <summary>Scientific names by number, those of taxa that were merged into others too.</summary>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyDictionary<int, string> ReadNames() => database.Use<IReadOnlyDictionary<int, string>>(connection =>
+        connection.Query<(long Number, string Name)>(TaxonSql.ReadNames).ToDictionary(row => (int)row.Number, row => row.Name));
+
     /// <summary>Adds taxa and synonyms, or updates those whose identifier is known; taxa that the list no longer names stay.</summary>
     /// <returns>The taxa with their numbers.</returns>
     /// <exception cref="StoreException">The database cannot be written to; nothing of the list is kept.</exception>
@@ -26,7 +31,9 @@ public sealed class TaxonStore(Database database, TimeProvider clock)
         var kept = taxa
             .Select(taxon => taxon with { Number = connection.ExecuteScalar<int>(TaxonSql.KeepTaxon, TaxonRow.Of(taxon), transaction) })
             .ToList();
-        foreach (var synonym in synonyms)
+        var standing = connection.Query<string>(TaxonSql.StandingIds, transaction: transaction).ToHashSet(StringComparer.Ordinal);
+        // A taxon with records that the list now calls a synonym is no row of synonyms but a merge; see TaxonChangeStore.
+        foreach (var synonym in synonyms.Where(synonym => !standing.Contains(synonym.Id)))
             connection.Execute(TaxonSql.KeepSynonym, synonym, transaction);
         Editions.Advance(connection, transaction, "taxon list", clock.GetUtcNow());
         transaction.Commit();

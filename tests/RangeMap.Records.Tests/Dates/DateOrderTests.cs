@@ -37,6 +37,13 @@ public sealed class DateOrderTests
     }
 
     [Fact]
+    public void NumericDatesBehindAWordCountForTheOrder()
+    {
+        Assert.Contains("3/6/1998", Reading.ProblemOf($"{Header}Fictus ruber,before 3/6/1998,TQ38\n").What, StringComparison.Ordinal);
+        Assert.Equal(new DateOnly(1998, 6, 2), Reading.Of($"{Header}Fictus ruber,before 3/6/1998,TQ38\nFictus ruber,Thu 25/6/1998,TQ38\n").Records[0].Dates.Last);
+    }
+
+    [Fact]
     public void EqualNumbersNeedNoOrder() => Assert.Single(Reading.Of($"{Header}Fictus ruber,6/6/1998,TQ38\n").Records);
 
     [Fact]

@@ -145,7 +145,7 @@ public sealed class BadFileTests
 
     [Fact]
     public void AStreamThatIsNoTextIsRefused() =>
-        Assert.Contains("not a text file", Reading.ProblemOf(new MemoryStream([0x50, 0x4B, 3, 4, 0, 1, 7, 0, 0, 9, 200, 1])).What, StringComparison.Ordinal);
+        Assert.Contains("not a text file", Reading.ProblemOf(new MemoryStream([0x7F, 0x45, 0x4C, 0x46, 2, 1, 7, 0, 0, 9, 200, 1])).What, StringComparison.Ordinal);
 
     [Fact]
     public void TwoPlainColumnsForOneTermAreRefusedWithTheMend()

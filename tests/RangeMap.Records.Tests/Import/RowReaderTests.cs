@@ -55,7 +55,7 @@ public sealed class RowReaderTests
 
     private static List<(long Line, string Raw, string? Fault, Cells Cells)> Rows(string text, RowLimits limits, int buffer)
     {
-        var rows = new RowReader(new CharSource(new MemoryStream(Encoding.UTF8.GetBytes(text)), TextEncoding.Utf8), limits, buffer);
+        var rows = new RowReader(new CharSource(new MemoryStream(Encoding.UTF8.GetBytes(text)), TextEncoding.Utf8), limits, null, buffer);
         var result = new List<(long, string, string?, Cells)>();
         while (rows.Read())
             result.Add((rows.Line, rows.Raw.ToString(), rows.Fault, new(rows.Count, string.Join('\u241F', Enumerable.Range(0, rows.Count).Select(i => rows[i].ToString())))));

@@ -96,5 +96,5 @@ public sealed class TaxonResolverTests
     [InlineData("abc", "ab", 1)]
     [InlineData("abc", "xabc", 1)]
     [InlineData("kitten", "sitting", 3)]
-    public void TheDistanceOfNamesCountsEdits(string a, string b, int edits) => Assert.Equal(edits, NearestNames.Distance(a, b, 10));
+    public void TheDistanceOfNamesCountsEdits(string a, string b, int edits) => Assert.Equal(edits, EditDistance.Of(a, b, 10));
 }

@@ -94,7 +94,7 @@ public sealed class BadFileTests
     {
         using var data = await WithOneRecordAsync();
         var maps = await data.AllMapsAsync();
-        (await data.ImportAsync(data.Data)).Failed(1, "cannot be read");
+        (await data.ImportAsync(data.Data)).Failed(1, "no meta.xml");
         (await data.ImportAsync(data.Beside("nowhere.csv"))).Failed(1, "nowhere.csv", "cannot be read");
         (await data.ImportAsync("")).Failed(1, "cannot be read");
         (await data.RunAsync("taxa", data.Beside("nowhere.csv"))).Failed(1, "nowhere.csv");

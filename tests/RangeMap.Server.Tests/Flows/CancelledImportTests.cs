@@ -15,7 +15,7 @@ public sealed class CancelledImportTests : IDisposable
         var rows = Enumerable.Range(10, 80).Select(i => FormattableString.Invariant($"Inventa prima,2001-05-06,SU{i}"));
         var csv = _folder.Write("invented.csv", $"scientificName,date,gridReference\n{string.Join('\n', rows)}\n");
         var folder = DataFolder.Open(_folder.File("data"));
-        var request = new ImportRequest(csv, "invented") { NewTaxa = true };
+        var request = new ImportRequest(csv, "invented") { Stated = new() { NewTaxa = true } };
         using var stop = new CancellationTokenSource();
         var progress = new StopAt(20, stop);
 

@@ -148,6 +148,44 @@ public sealed class ImportByHttpTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task ThePreviewShowsColumnsThatNobodyNamedYetAndThenHowTheRowsWouldBeRead()
+    {
+        var id = (await SendAsync(Table)).Text("id");
+        var unread = await PreviewAsync(id, new { });
+        Assert.Contains("No column was recognised", unread["problem"]!.Text("what"), StringComparison.Ordinal);
+        Assert.Equal(["id", "what", "when", "where"], unread["columns"]!.AsArray().Select(column => column!.Text("name")));
+        Assert.Equal(["NZ2563", "NZ2663"], unread["columns"]![3]!["samples"]!.AsArray().Select(sample => (string)sample!));
+        Assert.Contains(unread["terms"]!.AsArray(), term => term!.Text("name") == "gridReference" && term!.Text("about").Length > 0);
+
+        var read = await PreviewAsync(id, new { mapping = Mapping });
+        Assert.Null(read["problem"]);
+        Assert.Equal((3, 2, 1), (read["counts"]!.Int("read"), read["counts"]!.Int("accepted"), read["counts"]!.Int("refused")));
+        Assert.Equal(("Inventa prima", "NZ2563", "2005-06-01"), (read["rows"]![0]!.Text("taxon"), read["rows"]![0]!.Text("square"), read["rows"]![0]!.Text("dates")));
+        Assert.Equal("what", read["rows"]![2]!["refused"]!.Text("field"));
+        Assert.Empty((await _server.GetJsonAsync("/api/v1/taxa/prima/presence"))["features"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task AnUnknownNameIsAcceptedOnceAndItsRowsAreSentAgain()
+    {
+        var batch = (await ImportAsync(Table.Replace("Inventa nulla", "Inventa primma", StringComparison.Ordinal))).Int("batch");
+        var unknown = (await RunningServer.JsonAsync(_organiser.GetAsync($"/api/v1/imports/{batch}/names")))["names"]!.AsArray().Single()!;
+        Assert.Equal(("Inventa primma", 1, "prima"), (unknown.Text("name"), unknown.Int("rows"), unknown["suggestions"]![0]!.Text("taxon")));
+
+        using var accepted = await _organiser.PostAsJsonAsync("/api/v1/names", new { name = "inventa  PRIMMA", taxon = "prima" });
+        Assert.Equal(HttpStatusCode.NoContent, accepted.StatusCode);
+        var again = await RunningServer.JsonAsync(_organiser.PostAsync($"/api/v1/imports/{batch}/retry", null), HttpStatusCode.Created);
+        var end = await EndAsync(again.Text("id"));
+
+        Assert.Equal((1, 0), (end["report"]!.Int("accepted"), end["report"]!.Int("refused")));
+        var names = (await RunningServer.JsonAsync(_organiser.GetAsync("/api/v1/names")))["names"]!.AsArray();
+        Assert.Equal("O. Invented", names.Single()!.Text("acceptedBy"));
+        using var forgotten = await _organiser.DeleteAsync("/api/v1/names/Inventa%20primma");
+        Assert.Equal(HttpStatusCode.NoContent, forgotten.StatusCode);
+        await RunningServer.JsonAsync(_organiser.DeleteAsync("/api/v1/names/Inventa%20primma"), HttpStatusCode.NotFound);
+    }
+
+    [Fact]
     public async Task OnlyATokenWithTheRightMaySend()
     {
         using var reviewer = await _server.ClientOfAsync("R. Invented", "review");
@@ -224,6 +262,8 @@ public sealed class ImportByHttpTests : IAsyncLifetime
         await _organiser.GetStringAsync($"/api/v1/imports/{id}/events");
         return await RunningServer.JsonAsync(_organiser.GetAsync($"/api/v1/imports/{id}"));
     }
+
+    private Task<JsonNode> PreviewAsync(string id, object start) => RunningServer.JsonAsync(_organiser.PostAsJsonAsync($"/api/v1/imports/{id}/preview", start));
 
     private static StringContent Body(string table) => new(table, Encoding.UTF8, "text/csv");
 }

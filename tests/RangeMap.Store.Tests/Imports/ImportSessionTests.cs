@@ -154,9 +154,9 @@ public sealed class ImportSessionTests : IDisposable
     }
 
     [Fact]
-    public void DoubtsAreCountedByName()
+    public void DoubtsAreCountedByCode()
     {
         var figures = _store.Import([Version(1) with { Doubts = Doubts.AtSea | Doubts.CountZero }, Version(2) with { Doubts = Doubts.AtSea }]);
-        Assert.Equal([KeyValuePair.Create("AtSea", 2), KeyValuePair.Create("CountZero", 1)], figures.Doubts);
+        Assert.Equal([KeyValuePair.Create("atSea", 2), KeyValuePair.Create("countZero", 1)], figures.Doubts);
     }
 }

@@ -28,7 +28,7 @@ public sealed class ColumnMapping
     /// <exception cref="ImportProblemException">Headers repeat, two columns claim one term, a stated column is missing, or no taxon, place or date can be had.</exception>
     public static ColumnMapping From(IReadOnlyList<string> header, MappingFile? stated)
     {
-        var columns = header.Select((name, i) => string.IsNullOrWhiteSpace(name) ? $"(column {i + 1})" : name.Trim()).ToArray();
+        var columns = NamesOf(header);
         RefuseRepeats(columns);
         var mapping = new ColumnMapping(columns, stated);
         mapping.TakeStated(stated);
@@ -37,6 +37,26 @@ public sealed class ColumnMapping
         mapping.RequireTheNeedful();
         return mapping;
     }
+
+    /// <summary>What the columns mean as far as their names tell, for a person to complete: of two that claim one term the first has it.</summary>
+    public static ColumnMapping Draft(IReadOnlyList<string> header)
+    {
+        var mapping = new ColumnMapping(NamesOf(header), stated: null);
+        foreach (var find in (Func<string, Term?>[])[TermNames.FindOfficial, TermNames.FindPlain])
+        {
+            for (var column = 0; column < header.Count; column++)
+            {
+                if (mapping.TermOf(column) is null && find(mapping.Columns[column]) is { } term && mapping.ColumnOf(term) < 0)
+                    mapping.Assign(column, term);
+            }
+        }
+
+        return mapping;
+    }
+
+    /// <summary>The names that columns are known by: their headers, or their places where they have none.</summary>
+    internal static string[] NamesOf(IReadOnlyList<string> header) =>
+        [.. header.Select((name, i) => string.IsNullOrWhiteSpace(name) ? $"(column {i + 1})" : name.Trim())];
 
     /// <summary>The column of a term, counted from 0, or -1.</summary>
     public int ColumnOf(Term term) => _columnOfTerm[(int)term];

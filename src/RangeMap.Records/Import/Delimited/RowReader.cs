@@ -1,15 +1,20 @@
 namespace RangeMap.Records;
 
 /// <summary>
-/// Splits delimited text into rows and fields after RFC 4180, with any of LF, CRLF and CR as line end. A row whose
-/// quoting is broken costs its first line only: reading goes on at the next line.
+/// Splits delimited text into rows and fields after RFC 4180, with line ends and quotation marks as its dialect has them.
+/// A row whose quoting is broken costs its first line only: reading goes on at the next line.
 /// </summary>
 /// <remarks>Offsets of fields count from the start of the row, so that the buffer may be moved while a row is read.</remarks>
 /// <param name="source">The characters.</param>
 /// <param name="limits">How much a row may hold.</param>
+/// <param name="dialect">Line ends and quotation marks; by default those of RFC 4180.</param>
 /// <param name="firstBuffer">Characters of the buffer until a longer row makes it grow; tests make it tiny.</param>
-internal sealed class RowReader(CharSource source, RowLimits limits, int firstBuffer = 1 << 14)
+internal sealed class RowReader(CharSource source, RowLimits limits, RowDialect? dialect = null, int firstBuffer = 1 << 14)
 {
+    private readonly int _quote = (dialect ?? RowDialect.Csv).Quote ?? -1;
+    private readonly char _lineEnd = (dialect ?? RowDialect.Csv).LineEnd ?? '\n';
+    private readonly char _otherLineEnd = (dialect ?? RowDialect.Csv).LineEnd ?? '\r';
+    private readonly bool _returnsBelongToLineEnds = dialect?.LineEnd == '\n';
     private char[] _buffer = new char[firstBuffer];
     private int _start;
     private int _end;
@@ -61,7 +66,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         _at = 0;
         while (true)
         {
-            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(_lineEnd, _otherLineEnd);
             if (hit >= 0)
                 return _buffer.AsSpan(_start, _at + hit);
             _at = _end - _start;
@@ -97,9 +102,10 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     {
         _start += _consumed;
         _consumed = 0;
-        while (Have(0) && _buffer[_start] is '\n' or '\r')
+        while (Have(0) && (IsLineEnd(_buffer[_start]) || IsReturnOfLineEnd(0)))
         {
-            var length = LineEndLength(0);
+            // Looking ahead may move the buffer, so the length is asked for before the place is read.
+            var length = IsReturnOfLineEnd(0) ? 2 : LineEndLength(0);
             _start += length;
             _nextLine++;
         }
@@ -109,16 +115,16 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     {
         if (Count >= limits.Fields)
             return FieldEnd.TooManyFields;
-        if (Have(_at) && _buffer[_start + _at] == '"')
+        if (Have(_at) && _buffer[_start + _at] == _quote)
             return ScanQuoted();
         var from = _at;
         while (true)
         {
-            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(Separator, '\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(Separator, _lineEnd, _otherLineEnd);
             if (hit >= 0)
             {
                 _at += hit;
-                Add(from, _at - from, escaped: false);
+                Add(from, _at - from - ReturnsBefore(_at, from), escaped: false);
                 return _at > limits.Characters ? FieldEnd.TooLong : _buffer[_start + _at] == Separator ? FieldEnd.Separator : FieldEnd.LineEnd;
             }
 
@@ -141,19 +147,19 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         {
             if (!Have(_at))
                 return FieldEnd.Unclosed;
-            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('"', '\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny((char)_quote, _lineEnd, _otherLineEnd);
             _at = hit < 0 ? _end - _start : _at + hit;
             if (_at > limits.Characters)
                 return FieldEnd.TooLong;
             if (hit < 0)
                 continue;
-            if (_buffer[_start + _at] != '"')
+            if (_buffer[_start + _at] != _quote)
             {
                 _at += LineEndLength(_at);
                 if (++_innerLines > limits.Lines)
                     return FieldEnd.TooManyLines;
             }
-            else if (Have(_at + 1) && _buffer[_start + _at + 1] == '"')
+            else if (Have(_at + 1) && _buffer[_start + _at + 1] == _quote)
             {
                 escaped = true;
                 _at += 2;
@@ -171,8 +177,10 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     {
         if (!Have(_at))
             return FieldEnd.EndOfText;
+        if (IsReturnOfLineEnd(_at))
+            _at++;
         var next = _buffer[_start + _at];
-        return next == Separator ? FieldEnd.Separator : next is '\n' or '\r' ? FieldEnd.LineEnd : FieldEnd.TextAfterQuote;
+        return next == Separator ? FieldEnd.Separator : IsLineEnd(next) ? FieldEnd.LineEnd : FieldEnd.TextAfterQuote;
     }
 
     /// <summary>Gives up the row: keeps its first line (or, if that is too long, its beginning) and goes on at the line after it.</summary>
@@ -185,7 +193,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         Count = 0;
         while (true)
         {
-            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(_lineEnd, _otherLineEnd);
             if (hit >= 0)
             {
                 Finish(_at + hit, lineEnd: true);
@@ -221,7 +229,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
     {
         var text = _buffer.AsSpan(_start, offset);
         var count = 0;
-        for (var i = text.IndexOfAny('\n', '\r'); i >= 0; i = text.IndexOfAny('\n', '\r'))
+        for (var i = text.IndexOfAny(_lineEnd, _otherLineEnd); i >= 0; i = text.IndexOfAny(_lineEnd, _otherLineEnd))
         {
             count++;
             text = text[(i + (text[i] == '\r' && i + 1 < text.Length && text[i + 1] == '\n' ? 2 : 1))..];
@@ -240,7 +248,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
             _at = _rawLength;
             if (!More())
                 break;
-            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny('\n', '\r');
+            var hit = _buffer.AsSpan(_start + _at, _end - _start - _at).IndexOfAny(_lineEnd, _otherLineEnd);
             if (hit < 0)
                 continue;
             _at += hit;
@@ -258,6 +266,15 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         _consumed = lineEnd ? length + LineEndLength(length) : length;
         _nextLine = Line + _innerLines + 1;
     }
+
+    private bool IsLineEnd(char c) => c == _lineEnd || c == _otherLineEnd;
+
+    private bool IsReturnOfLineEnd(int offset) =>
+        _returnsBelongToLineEnds && _buffer[_start + offset] == '\r' && Have(offset + 1) && _buffer[_start + offset + 1] == '\n';
+
+    /// <summary>1 where the field that ends at a line end has a carriage return that belongs to it, else 0.</summary>
+    private int ReturnsBefore(int offset, int from) =>
+        _returnsBelongToLineEnds && offset > from && _buffer[_start + offset] == '\n' && _buffer[_start + offset - 1] == '\r' ? 1 : 0;
 
     private int LineEndLength(int offset) => _buffer[_start + offset] == '\r' && Have(offset + 1) && _buffer[_start + offset + 1] == '\n' ? 2 : 1;
 
@@ -304,7 +321,7 @@ internal sealed class RowReader(CharSource source, RowLimits limits, int firstBu
         for (var i = 0; i < text.Length; i++)
         {
             target[length++] = text[i];
-            if (text[i] == '"')
+            if (text[i] == _quote)
                 i++;
         }
 

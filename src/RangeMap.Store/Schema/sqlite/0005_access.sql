@@ -18,7 +18,7 @@ ALTER TABLE batch ADD COLUMN citation TEXT;
 
 -- Names that a person accepted once for a taxon of the list.
 CREATE TABLE accepted_name (
-    name TEXT NOT NULL PRIMARY KEY,
+    name TEXT NOT NULL COLLATE NOCASE PRIMARY KEY,
     taxon INTEGER NOT NULL REFERENCES taxon (number),
     accepted_by TEXT NOT NULL,
     accepted_at TEXT NOT NULL

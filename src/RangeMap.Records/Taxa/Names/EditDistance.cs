@@ -1,31 +1,13 @@
 namespace RangeMap.Records;
 
-/// <summary>Finds the names of a list that are closest to one that is not in it.</summary>
-internal static class NearestNames
+/// <summary>How many slips of the pen lie between two texts.</summary>
+internal static class EditDistance
 {
-    private const int Most = 3;
-    private const int LongestCompared = 100;
-
-    /// <summary>Up to three names within a third of the name's length in edits (at most 6), the closest first.</summary>
-    public static IReadOnlyList<string> Of(string name, IReadOnlyList<string> names)
-    {
-        if (name.Length is 0 or > LongestCompared)
-            return [];
-        var limit = Math.Min(6, Math.Max(2, name.Length / 3));
-        var wanted = name.ToUpperInvariant();
-        return [.. names
-            .Where(n => Math.Abs(n.Length - name.Length) <= limit)
-            .Select(n => (Name: n, Edits: Distance(wanted, n.ToUpperInvariant(), limit)))
-            .Where(n => n.Edits <= limit)
-            .OrderBy(n => n.Edits).ThenBy(n => n.Name, StringComparer.Ordinal)
-            .Take(Most).Select(n => n.Name)];
-    }
-
     /// <summary>
     /// Number of insertions, deletions, replacements and exchanges of neighbours that turn one text into the other
-    /// (optimal string alignment); more than <paramref name="limit"/> once it is known to exceed it.
+    /// (optimal string alignment, which is Damerau's and Levenshtein's distance without a second edit of the same place); more than <paramref name="limit"/> once it is known to exceed it.
     /// </summary>
-    internal static int Distance(ReadOnlySpan<char> a, ReadOnlySpan<char> b, int limit)
+    public static int Of(ReadOnlySpan<char> a, ReadOnlySpan<char> b, int limit)
     {
         // Three rows of the table: two back, one back, this one.
         var twoBack = new int[b.Length + 1];

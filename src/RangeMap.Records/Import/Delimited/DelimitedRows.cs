@@ -1,24 +1,57 @@
 namespace RangeMap.Records;
 
-/// <summary>Opens a delimited file: encoding, separator and header.</summary>
-internal sealed class FileOpening
+/// <summary>Rows of delimited text under a header.</summary>
+internal sealed class DelimitedRows : RowSource
 {
-    private FileOpening(CharSource source, RowReader rows, IReadOnlyList<string> header)
+    private readonly Stream? _owned;
+
+    private DelimitedRows(CharSource source, RowReader rows, IReadOnlyList<string> header, Stream? owned)
     {
         Source = source;
+        _owned = owned;
         Rows = rows;
         Header = header;
     }
 
+    /// <summary>Where the characters come from.</summary>
     public CharSource Source { get; }
 
     /// <summary>Stands before the first row after the header.</summary>
     public RowReader Rows { get; }
 
-    public IReadOnlyList<string> Header { get; }
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Header { get; }
 
-    /// <exception cref="ImportProblemException">The file is empty, is no text, or its header cannot be split.</exception>
-    public static FileOpening Open(Stream stream, TextEncoding? encoding, char? separator)
+    /// <inheritdoc/>
+    public override char Separator => Rows.Separator;
+
+    /// <inheritdoc/>
+    public override TextEncoding Encoding => Source.Encoding;
+
+    /// <inheritdoc/>
+    public override bool AtEnd => Rows.PeekLine().IsEmpty;
+
+    /// <inheritdoc/>
+    public override int Count => Rows.Count;
+
+    /// <inheritdoc/>
+    public override long Line => Rows.Line;
+
+    /// <inheritdoc/>
+    public override string? Fault => Rows.Fault ?? FaultyText.Of(Rows.Raw, Source);
+
+    /// <inheritdoc/>
+    public override bool IsBlank => Rows.Fault is null && Rows.Raw.IndexOfAnyExcept([Rows.Separator, ' ', '\t', '"']) < 0;
+
+    /// <inheritdoc/>
+    public override ReadOnlySpan<char> Raw => Rows.Raw;
+
+    /// <inheritdoc/>
+    public override ReadOnlySpan<char> this[int index] => Rows[index];
+
+    /// <summary>Opens delimited text at its header: encoding and separator are stated or told from the file.</summary>
+    /// <exception cref="ImportProblemException">The text is empty, is no text, or its header cannot be split.</exception>
+    public static DelimitedRows Open(Stream stream, TextEncoding? encoding, char? separator, bool closesStream = false)
     {
         var source = new CharSource(stream, encoding);
         var rows = new RowReader(source, RowLimits.Default);
@@ -35,7 +68,17 @@ internal sealed class FileOpening
             throw Problem($"The header cannot be read. {fault}", "Correct the first row.");
         if (rows.Raw.Contains('\0'))
             throw Problem("This is not a text file: its first row holds NUL characters.", "Save the table as CSV, UTF-8.");
-        return new(source, rows, HeaderOf(rows));
+        return new(source, rows, HeaderOf(rows), closesStream ? stream : null);
+    }
+
+    /// <inheritdoc/>
+    public override bool Read() => Rows.Read();
+
+    /// <inheritdoc/>
+    public override void Dispose()
+    {
+        _owned?.Dispose();
+        base.Dispose();
     }
 
     /// <summary>Some spreadsheets state the separator in a line before the header, such as "sep=;".</summary>

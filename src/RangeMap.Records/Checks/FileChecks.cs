@@ -1,0 +1,41 @@
+namespace RangeMap.Records;
+
+/// <summary>
+/// The checks that compare a record with those before it, in its file and, once primed, in the store: duplicates, two far places
+/// on one day, dates implausible for the recorder, and places that look filled in. The later record of a pair is the one in doubt.
+/// </summary>
+/// <remarks>
+/// Holds 11 to 17 bytes a record and 23 to 34 bytes a recorder's day; one for each import. Not safe for several threads at once.
+/// </remarks>
+public sealed class FileChecks(CheckContext context)
+{
+    private readonly RecorderNames _recorders = new();
+    private readonly DuplicateRecord _duplicates = new();
+    private readonly TwoFarPlaces _places = new(context.Limits.FarPlacesKm);
+    private readonly RecorderImplausible _years = new(context.Limits.RecorderYears);
+    private readonly PlaceDefault? _towns = context.Town is { } town ? new(town, context.Limits.TownCentreRecords) : null;
+
+    /// <summary>Tells of a record that the store holds; the order does not matter.</summary>
+    public void Prime(in ComparedRecord record) => Compare(record);
+
+    /// <summary>What is doubtful about a record beside those told of before; it is remembered from now on.</summary>
+    public Doubts Find(Record record)
+    {
+        var found = Compare(ComparedRecord.Of(record));
+        if (_towns is not null && record.Point is { } point)
+            found |= _towns.Add(point);
+        // A row that stands in its file twice has a doubt of its own for that.
+        return (record.Doubts & Doubts.RepeatedRow) != 0 ? found & ~Doubts.DuplicateRecord : found;
+    }
+
+    private Doubts Compare(in ComparedRecord record)
+    {
+        var recorder = _recorders.NumberOf(record.Recorder);
+        if (recorder == RecorderNames.Nobody)
+            return Doubts.None;
+        var found = _years.Add(recorder, record.Dates);
+        if (!record.Dates.IsOneDay)
+            return found;
+        return found | _duplicates.Add(record, recorder) | _places.Add(recorder, record.Dates.First, record.SquareCode);
+    }
+}

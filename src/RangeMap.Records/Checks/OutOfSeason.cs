@@ -1,0 +1,60 @@
+using System.Globalization;
+
+namespace RangeMap.Records;
+
+/// <summary>
+/// A record none of whose possible days touches a week in which its stage is about, as the taxon list has it; where no
+/// stage is stated, a week in which any is.
+/// </summary>
+internal sealed class OutOfSeason(CheckLimits limits) : IRecordCheck
+{
+    private Record? _last;
+    private bool _lastFound;
+
+    public Doubts Doubt => Doubts.OutOfSeason;
+
+    /// <summary>The check of the stage against the date asks again about the same record, and is answered from memory.</summary>
+    public bool Finds(Record record)
+    {
+        if (!ReferenceEquals(record, _last))
+            (_last, _lastFound) = (record, IsOut(record));
+        return _lastFound;
+    }
+
+    public string? Explain(Record record)
+    {
+        if (!Finds(record))
+            return null;
+        var weeks = record.Taxon.Marks.Season.For(record.Stage, record.Sex).Select(e => $"{StagePhrase.Plural(e.Stage)} in weeks {e.Value}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"The record is dated {DayWords.Of(record.Dates)}, week {WeekSet.Of(record.Dates)} of the year. The list has {record.Taxon.ScientificName} about: {string.Join("; ", weeks)}.");
+    }
+
+    private bool IsOut(Record record)
+    {
+        var season = record.Taxon.Marks.Season;
+        if (season.IsEmpty || !record.Present)
+            return false;
+        var key = StageKind.KeyOf(record.Stage, record.Sex);
+        var fit = season.BestFit(key);
+        if (fit == StageFit.None)
+            return false;
+        var weeks = WeeksOf(record);
+        foreach (ref readonly var entry in season.Span)
+        {
+            if (StageKind.Fit(entry.Stage, key) == fit && entry.Value.Meets(weeks))
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The weeks of the record's days, widened by the weeks of grace.</summary>
+    internal WeekSet WeeksOf(Record record)
+    {
+        var weeks = WeekSet.Of(record.Dates);
+        var margin = (int)(record.Taxon.Marks.SeasonMarginWeeks ?? limits.SeasonMarginWeeks);
+        return margin > 0 ? weeks.Widened(Math.Min(margin, WeekSet.Most)) : weeks;
+    }
+}

@@ -1,0 +1,73 @@
+using System.Security.Cryptography;
+using System.Text;
+using RangeMap.Records;
+
+namespace RangeMap.Server;
+
+/// <summary>A file to import, or a folder with the files of an archive, open for reading and known by the hash of its bytes.</summary>
+internal sealed class ImportSource : IAsyncDisposable
+{
+    private readonly FileStream? _file;
+    private readonly string _path;
+
+    private ImportSource(FileStream? file, string path)
+    {
+        _file = file;
+        _path = path;
+    }
+
+    /// <summary>Share of the file that was read; 0 for a folder, where it is not known.</summary>
+    public double FractionRead => _file is { Length: > 0 } ? Math.Min(1, _file.Position / (double)_file.Length) : 0;
+
+    /// <summary>Opens a file or folder.</summary>
+    /// <exception cref="UserException">It cannot be read, or is a pipe.</exception>
+    public static ImportSource Open(string path) => new(Directory.Exists(path) ? null : OpenFile(path), path);
+
+    /// <summary>A reader at the header.</summary>
+    /// <exception cref="ImportProblemException">The file as a whole cannot be read.</exception>
+    public RecordReader Read(TaxonList taxa, ImportOptions options) =>
+        _file is null ? RecordReader.OpenFolder(_path, taxa, options) : RecordReader.Open(_file, taxa, options);
+
+    /// <summary>SHA-256 of the file, or of the names and bytes of all files of a folder, hexadecimal; to be asked once the rows were read.</summary>
+    public async Task<string> HashAsync(CancellationToken cancel)
+    {
+        if (_file is null)
+            return await HashOfFolderAsync(_path, cancel);
+        _file.Position = 0;
+        return Convert.ToHexStringLower(await SHA256.HashDataAsync(_file, cancel));
+    }
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync() => _file?.DisposeAsync() ?? ValueTask.CompletedTask;
+
+    private static async Task<string> HashOfFolderAsync(string path, CancellationToken cancel)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var name in Directory.EnumerateFiles(path).Order(StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(Path.GetFileName(name) + "\0"));
+            await using var file = OpenFile(name);
+            hash.AppendData(await SHA256.HashDataAsync(file, cancel));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    private static FileStream OpenFile(string path)
+    {
+        FileStream file;
+        try
+        {
+            file = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan | FileOptions.Asynchronous);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new UserException($"The file cannot be read: {error.Message}", path, "Check its name and that you may read it.");
+        }
+
+        if (file.CanSeek)
+            return file;
+        file.Dispose();
+        throw new UserException("This is a pipe or device, which cannot be read twice.", path, "Save the table as a file and import that.");
+    }
+}
