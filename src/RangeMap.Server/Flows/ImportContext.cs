@@ -30,7 +30,7 @@ internal sealed class ImportContext
         new TaxonStore(folder.Database, clock).Read(), new AcceptedNameStore(folder.Database, clock).Read(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
 
     /// <summary>What the checks may ask, with a taxon list.</summary>
-    public static CheckContext ChecksOf(TaxonList taxa) => new() { Taxa = taxa, Town = TownAt };
+    public static CheckContext ChecksOf(TaxonList taxa) => new() { Taxa = taxa, Town = TownAt, Sea = SeaDistance.Km };
 
     /// <summary>The options of one import.</summary>
     public ImportOptions Options(ImportStatements stated) => new()

@@ -39,6 +39,8 @@ public static class TermNames
         [Term.EvidenceLink] = ["associatedMedia", "photo link", "photo url", "image link", "image url", "media link"],
         [Term.Host] = ["associatedTaxa", "host plant", "plant visited", "flower visited", "plant", "forage plant"],
         [Term.Behaviour] = ["behavior", "activity"],
+        [Term.CountryCode] = ["country"],
+        [Term.GridSystem] = ["grid reference system", "grid type"],
     };
 
     private static readonly Dictionary<string, Term> Official = Enum.GetValues<Term>().ToDictionary(t => Plain(Name(t)));
