@@ -57,6 +57,7 @@ public static class CommandLine
         ServeCommand.Make(context),
         TaxaCommand.Make(context),
         TaxonCommand.Make(context),
+        RegionsCommand.Make(context),
         ImportCommand.Make(context),
         UndoCommand.Make(context),
         NamesCommand.Make(context),
