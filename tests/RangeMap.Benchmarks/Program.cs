@@ -8,6 +8,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["latlon-to-square"] = _ => Micro.RunAsync<LatLonToSquare>(),
     ["grids"] = _ => GridsAgainstProj.RunAsync(),
     ["read-rows"] = ReadRows.RunAsync,
+    ["read-files"] = ReadFiles.RunAsync,
     ["import"] = ImportRecords.RunAsync,
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
