@@ -9,6 +9,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["grids"] = _ => GridsAgainstProj.RunAsync(),
     ["read-rows"] = ReadRows.RunAsync,
     ["check-records"] = CheckRecords.RunAsync,
+    ["read-files"] = ReadFiles.RunAsync,
     ["import"] = ImportRecords.RunAsync,
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
