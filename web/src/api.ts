@@ -91,7 +91,7 @@ export class Problem extends Error {
 
 export interface MapQuestion { taxon: string; size: Size; periods: readonly string[]; quality: Quality }
 
-const ROOT = '/api/v1';
+export const ROOT = '/api/v1';
 const part = encodeURIComponent;
 
 /** The parameters of a map, as tiles and tables of it take them alike. */
@@ -126,13 +126,16 @@ async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
     answer = await fetch(ROOT + path, { headers: { Accept: 'application/json' }, signal: signal ?? null });
   } catch (error) {
     if (signal?.aborted) throw error;
-    throw new Problem('The server does not answer.', 'Check the connection, then try again.', 0);
+    throw noAnswer();
   }
   if (!answer.ok) throw await readProblem(answer);
   return await answer.json() as T;
 }
 
-async function readProblem(answer: Response): Promise<Problem> {
+/** Nothing came back: the server stopped, or the way to it is cut. */
+export const noAnswer = () => new Problem('The server does not answer.', 'Check the connection, then try again.', 0);
+
+export async function readProblem(answer: Response): Promise<Problem> {
   const said = await answer.json().catch(() => ({})) as { title?: string; detail?: string };
   return new Problem(said.title ?? `The server answered ${answer.status}.`, said.detail ?? 'It gave no reason.', answer.status);
 }

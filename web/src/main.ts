@@ -1,6 +1,7 @@
 // Wires the page: one store, a map of layers, a column of panels.
 import 'ol/ol.css';
 import './look/colours.css';
+import './look/base.css';
 import './look/page.css';
 import './look/column.css';
 import './look/charts.css';

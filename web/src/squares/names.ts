@@ -38,6 +38,16 @@ export function readSquare(text: string): GridSquare | null {
   return { grid, easting: e + Number(match[2]) * 10_000 + east, northing: n + Number(match[3]) * 10_000 + north, side };
 }
 
+/** Reads a reference of any precision, such as a record has: also squares of 100, 10 and 1 m. Null when it is none. */
+export function readReference(text: string): GridSquare | null {
+  const match = /^([A-HJ-Z]{1,2})(\d{6}|\d{8}|\d{10})$/.exec(text.toUpperCase().replaceAll(/\s/g, ''));
+  const corner = match === null ? null : lettersCorner(match[1]!);
+  if (match === null || corner === null) return readSquare(text);
+  const figures = match[2]!.length / 2, side = HUNDRED_KM / 10 ** figures;
+  const [grid, e, n] = corner;
+  return { grid, easting: e + Number(match[2]!.slice(0, figures)) * side, northing: n + Number(match[2]!.slice(figures)) * side, side };
+}
+
 const digit = (metres: number, unit: number) => String(Math.floor(metres / unit) % 10);
 
 function withinHectad(suffix: string | undefined): [number, number, number] {

@@ -1,0 +1,44 @@
+// Every question that the desk asks, in one list.
+import type {
+  Decided, ImportLine, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
+} from './answers.ts';
+import type { Ask } from './ask.ts';
+import type { Filter } from './route.ts';
+
+const part = encodeURIComponent;
+
+export type Questions = ReturnType<typeof makeQuestions>;
+
+export function makeQuestions(ask: Ask) {
+  const one = (id: string) => `/imports/${part(id)}`;
+  return {
+    me: () => ask.get<Me>('/me'),
+    imports: async (signal?: AbortSignal) => (await ask.get<{ imports: ImportLine[] }>('/imports', signal)).imports,
+    import: (id: string, signal?: AbortSignal) => ask.get<ImportLine>(one(id), signal),
+    preview: (id: string, said: Statements, signal?: AbortSignal) => ask.post<Preview>(`${one(id)}/preview`, said, signal),
+    start: (id: string, said: Statements) => ask.post<ImportLine>(`${one(id)}/start`, said),
+    events: (id: string, signal: AbortSignal) => ask.stream(`${one(id)}/events`, signal),
+    refusals: (id: string, after: number, limit: number, signal?: AbortSignal) =>
+      ask.get<{ total: number; refusals: Refusal[] }>(`${one(id)}/refusals?after=${after}&limit=${limit}`, signal),
+    refusedFile: (id: string) => ask.file(`${one(id)}/refusals.csv`),
+    mapping: (id: string) => ask.get<MappingFile>(`${one(id)}/mapping.json`),
+    names: async (id: string, signal?: AbortSignal) => (await ask.get<{ names: UnknownName[] }>(`${one(id)}/names`, signal)).names,
+    accept: (name: string, taxon: string) => ask.post<void>('/names', { name, taxon }),
+    retry: (id: string) => ask.post<ImportLine>(`${one(id)}/retry`),
+    /** Takes an import back, or a file away that is no part of the data (then nothing is told). */
+    takeBack: (id: string) => ask.remove<Undone>(one(id)),
+
+    summary: (signal?: AbortSignal) => ask.get<QueueSummary>('/reviews/summary', signal),
+    queue: (filter: Filter, limit: number, after: string | null, signal?: AbortSignal) =>
+      ask.get<RecordPage>(`/records?order=weight&limit=${limit}${filterText(filter)}${after === null ? '' : `&after=${part(after)}`}`, signal),
+    record: (id: string, signal?: AbortSignal) => ask.get<RecordDetail>(`/records/${part(id)}`, signal),
+    decide: ({ id, version }: RecordLine, verdict: Verdict) => ask.post<RecordDetail>(`/records/${part(id)}/reviews`, { ...verdict, version }),
+    decideMany: (records: readonly RecordLine[], verdict: Verdict) =>
+      ask.post<Decided>('/reviews', { ...verdict, records: records.map(({ id, version }) => ({ id, version })) }),
+    reverse: (decision: number) => ask.remove<Decided>(`/reviews/${decision}`),
+  };
+}
+
+function filterText({ doubt, taxon, batch }: Filter): string {
+  return Object.entries({ doubt, taxon, batch }).map(([name, value]) => value === null ? '' : `&${name}=${part(value)}`).join('');
+}
