@@ -11,6 +11,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["check-records"] = CheckRecords.RunAsync,
     ["read-files"] = ReadFiles.RunAsync,
     ["import"] = ImportRecords.RunAsync,
+    ["import-mixed"] = ImportMixed.RunAsync,
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
     ["http-tiles"] = HttpTiles.RunAsync,
