@@ -62,6 +62,7 @@ public static class ServerHost
         personal.MapReviews();
         personal.MapNames();
         personal.MapRecorders();
+        personal.MapTaxonChanges();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");

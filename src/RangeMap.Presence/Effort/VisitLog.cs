@@ -43,6 +43,10 @@ public sealed class VisitLog
         return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(all));
     }
 
+    /// <summary>The entries of a packed form one by one, for a look at some of them without room for all.</summary>
+    /// <exception cref="InvalidDataException">While reading: the bytes are no packed log.</exception>
+    public static PackedVisits Scan(ReadOnlySpan<byte> bytes) => new(bytes);
+
     /// <summary>Packs the log as differences between neighbours, about five bytes an entry.</summary>
     public byte[] Pack()
     {
@@ -65,16 +69,9 @@ public sealed class VisitLog
     /// <exception cref="InvalidDataException">The bytes are no packed log.</exception>
     public static VisitLog Unpack(ReadOnlySpan<byte> bytes)
     {
-        var reader = new VarintReader(bytes);
         var entries = new List<VisitEntry>(bytes.Length / 5);
-        VisitEntry at = default;
-        while (!reader.AtEnd)
-        {
-            var (square, day, recorder, note) = (reader.Read(), (int)reader.Read(), (int)reader.Read(), reader.Read());
-            at = new(at.SquareCode + square, at.Day + day, at.Recorder + recorder, at.TaxonNumber + (int)(note >> 1), (note & 1) == 1, (int)reader.Read());
-            entries.Add(at);
-        }
-
+        foreach (var entry in new PackedVisits(bytes))
+            entries.Add(entry);
         return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(entries));
     }
 }

@@ -4,9 +4,9 @@ namespace RangeMap.Records;
 /// Another record of the same taxon, square, day, recorder, stage and sex under another identity. Records dated to more than a
 /// day, or without a named recorder, are not compared.
 /// </summary>
-internal sealed class DuplicateRecord
+internal sealed class DuplicateRecord(long expected = 0)
 {
-    private readonly TaggedHashes _owners = new();
+    private readonly TaggedHashes _owners = new(expected);
 
     /// <summary>Remembers a record; in doubt when another one like it was there.</summary>
     public Doubts Add(in ComparedRecord record, int recorder)

@@ -9,10 +9,12 @@ namespace RangeMap.Records;
 /// <remarks>
 /// Holds 11 to 17 bytes a record and 23 to 34 bytes a recorder's day; one for each import. Not safe for several threads at once.
 /// </remarks>
-public sealed class FileChecks(CheckContext context)
+/// <param name="context">What the checks may ask.</param>
+/// <param name="expectedRows">Rows to make room for at once; more still fit.</param>
+public sealed class FileChecks(CheckContext context, long expectedRows = 0)
 {
     private readonly RecorderNames _recorders = new();
-    private readonly DuplicateRecord _duplicates = new();
+    private readonly DuplicateRecord _duplicates = new(expectedRows);
     private readonly TwoFarPlaces _places = new(context.Limits.FarPlacesKm);
     private readonly RecorderImplausible _years = new(context.Limits.RecorderYears);
     private readonly PlaceDefault? _towns = context.Town is { } town ? new(town, context.Limits.TownCentreRecords) : null;

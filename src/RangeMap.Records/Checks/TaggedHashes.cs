@@ -6,12 +6,13 @@ namespace RangeMap.Records;
 /// <remarks>
 /// Of a hash 48 bits are kept: among 10 million hashes about one in five such maps takes one hash for another once.
 /// </remarks>
-internal sealed class TaggedHashes
+/// <param name="expected">Entries to make room for at once; more still fit.</param>
+internal sealed class TaggedHashes(long expected = 0)
 {
     private const int TagBits = 16;
     private const ulong TagMask = (1UL << TagBits) - 1;
 
-    private ulong[] _slots = new ulong[1 << 10];
+    private ulong[] _slots = new ulong[Math.Max(1 << 10, ExpectedRows.SlotsFor(expected))];
     private int _count;
 
     /// <summary>Adds a hash with its tag; true when it was there, with the tag that it was seen with first.</summary>

@@ -36,6 +36,9 @@ public sealed record ImportOptions
     /// <summary>The worksheet to read of a workbook; null for the first visible one that has a header.</summary>
     public string? Sheet { get; init; }
 
+    /// <summary>About how many rows the file has, where that can be told; memory is then made ready at once. 0 where it is not known.</summary>
+    public long ExpectedRows { get; init; }
+
     /// <summary>How much a packed file may hold.</summary>
     public FileLimits Limits { get; init; } = FileLimits.Default;
 }

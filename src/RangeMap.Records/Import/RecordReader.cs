@@ -32,7 +32,7 @@ public sealed class RecordReader : IDisposable
         _dates = new RowDates(options.Today, OrderOf(options), SurveyDates, _rows.DayCount);
         _interpreter = new RowInterpreter(
             new RowCells(_rows, Mapping), _taxa, _dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
-            new RecordChecks(options.Checks), options.FileChecks);
+            new RecordChecks(options.Checks), options.FileChecks, options.ExpectedRows);
     }
 
     /// <summary>What the columns are read as.</summary>

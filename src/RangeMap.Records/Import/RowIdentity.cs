@@ -11,14 +11,15 @@ namespace RangeMap.Records;
 /// Identities are 128-bit hashes (XXH3). Which of them were seen is remembered in 64 bits each: among 10 million rows
 /// the odds that any row is taken for a repeated one by mistake are about 3 in a million, and it would be kept even so.
 /// </remarks>
-internal sealed class RowIdentity
+/// <param name="expectedRows">Rows to make room for at once; more still fit.</param>
+internal sealed class RowIdentity(long expectedRows = 0)
 {
     private const char EndOfValue = '\u001F';
 
     /// <summary>Characters that a 64-bit number takes.</summary>
     private const int MarkLength = 4;
 
-    private readonly SeenHashes _seen = new();
+    private readonly SeenHashes _seen = new(expectedRows);
     private readonly Dictionary<ulong, int> _repeats = [];
     private char[] _text = new char[1024];
     private int _length;

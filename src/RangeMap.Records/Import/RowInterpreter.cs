@@ -5,12 +5,13 @@ namespace RangeMap.Records;
 
 /// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
 internal sealed class RowInterpreter(
-    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns, RecordChecks checks, FileChecks? fileChecks)
+    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns, RecordChecks checks, FileChecks? fileChecks,
+    long expectedRows)
 {
     private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");
     private static readonly ulong DefaultsMark = IdentityColumn.MarkOf("defaults");
 
-    private readonly RowIdentity _identity = new();
+    private readonly RowIdentity _identity = new(expectedRows);
     private readonly TextPool _pool = new();
     private readonly SightingCells _sighting = new(cells);
 

@@ -1,9 +1,10 @@
 namespace RangeMap.Records;
 
 /// <summary>A set of 64-bit hashes in 8 bytes a slot, at most seven tenths full: 10 million in 128 MB.</summary>
-internal sealed class SeenHashes
+/// <param name="expected">Hashes to make room for at once, which spares memory that growing leaves behind; more still fit.</param>
+internal sealed class SeenHashes(long expected = 0)
 {
-    private ulong[] _slots = new ulong[1 << 12];
+    private ulong[] _slots = new ulong[Math.Max(1 << 12, (int)System.Numerics.BitOperations.RoundUpToPowerOf2((ulong)ExpectedRows.SlotsFor(expected)))];
     private int _count;
     private bool _hasZero;
 

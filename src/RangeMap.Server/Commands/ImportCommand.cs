@@ -116,6 +116,8 @@ internal static class ImportCommand
         Form = answer.File.Words,
         answer.File.Citation,
         answer.Notes,
+        answer.Kept,
+        answer.KeptAs,
         UnknownNames = answer.UnknownNames.All.Select(name => new { name.Name, name.Rows, Suggestions = name.Suggestions.Select(suggestion => suggestion.Name) }),
     };
 
@@ -134,6 +136,8 @@ internal static class ImportCommand
             to.WriteLine(string.Create(culture, $"  {TermNames.Name(term)}: {cells:N0} cells were not understood and are kept as written"));
         foreach (var kept in answer.Kept)
             to.WriteLine(string.Create(culture, $"  {kept.Name} ({kept.RowType}): {kept.Rows:N0} rows counted, not used"));
+        if (answer.KeptAs is { } keptAs)
+            to.WriteLine($"  the archive is kept whole in the data folder as {keptAs}");
         foreach (var note in answer.Notes)
             to.WriteLine($"  {note}");
         WriteUnknown(to, answer.UnknownNames);

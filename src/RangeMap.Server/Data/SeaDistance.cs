@@ -23,10 +23,19 @@ internal static class SeaDistance
         return km >= LeastKm && BaseGeography.Land.LandShare(square) == 0 ? km : null;
     }
 
-    /// <summary>True for most squares with records, without looking at any coast: land touches it, or it lies in a 10 km square without sea.</summary>
-    private static bool IsListedLand(Square square) =>
-        square.Size is SquareSize.Km1 or SquareSize.Km2 or SquareSize.Km5 or SquareSize.Km10 ? BaseGeography.Squares.Has(square)
-        : square.TryCoarsen(SquareSize.Km10, out var hectad) && BaseGeography.Squares.ShareOf(hectad) == 1;
+    /// <summary>
+    /// True for most squares with records, without looking at any coast: land touches it, or it lies in a 10 km square without
+    /// sea, or land touches its 1 km square and all eight around that, so that it lies in no more than a creek.
+    /// </summary>
+    private static bool IsListedLand(Square square)
+    {
+        var squares = BaseGeography.Squares;
+        if (square.Size is SquareSize.Km1 or SquareSize.Km2 or SquareSize.Km5 or SquareSize.Km10)
+            return squares.Has(square);
+        if (!square.TryCoarsen(SquareSize.Km10, out var hectad) || !square.TryCoarsen(SquareSize.Km1, out var monad))
+            return false;
+        return squares.ShareOf(hectad) == 1 || (squares.Has(monad) && SquareNeighbours.Of(monad).All(squares.Has));
+    }
 
     /// <summary>Metres from the nearest edge or corner of a square; 0 inside.</summary>
     private static double FromSquare(Square square, EastNorth point)

@@ -37,7 +37,9 @@ internal sealed class ImportContext
     };
 
     /// <summary>The options of one import.</summary>
-    public ImportOptions Options(ImportStatements stated) => new()
+    /// <param name="stated">What is stated about the file.</param>
+    /// <param name="expectedRows">About how many rows it has; 0 where that is not known.</param>
+    public ImportOptions Options(ImportStatements stated, long expectedRows = 0) => new()
     {
         Today = _today,
         Mapping = stated.Mapping,
@@ -46,6 +48,7 @@ internal sealed class ImportContext
         Sheet = stated.Sheet,
         AcceptedNames = _accepted,
         Checks = Checks,
-        FileChecks = new(Checks),
+        FileChecks = new(Checks, expectedRows),
+        ExpectedRows = expectedRows,
     };
 }

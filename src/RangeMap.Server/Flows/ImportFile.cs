@@ -32,25 +32,25 @@ public static class ImportFile
         var context = ImportContext.Of(folder, clock);
         try
         {
-            using var reader = source.Read(context.Taxa, context.Options(request.Stated));
+            using var reader = source.Read(context.Taxa, context.Options(request.Stated, source.ExpectedRows()));
             using var session = ImportSession.Begin(folder.Database, request.Dataset, request.NameOfFile, clock);
             await Task.Run(() => PassAsync(reader, session, new Pace(source, clock, progress), cancel), cancel);
             var mapping = reader.Mapping.Report;
-            var figures = request.Stated.DryRun
-                ? session.Figures()
-                : session.Commit(await source.HashAsync(cancel), new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, new()
-                {
-                    MadeBy = request.By,
-                    Began = began,
-                    Form = reader.File.Words,
-                    Stated = request.StatedJson(),
-                    Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
-                });
+            var figures = session.Figures();
+            string? keptAs = null;
+            if (!request.Stated.DryRun)
+            {
+                var hash = await source.HashAsync(cancel);
+                keptAs = reader.Kept.Count > 0 ? await KeptArchive.KeepAsync(folder, request.Path, hash, cancel) : null;
+                figures = session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, Details(request, reader, began));
+            }
+
             return new(request, figures, mapping, clock.GetElapsedTime(started))
             {
                 File = reader.File,
                 Notes = reader.Notes,
                 Kept = reader.Kept,
+                KeptAs = keptAs,
                 NotUnderstood = reader.NotUnderstood,
                 UnknownNames = reader.UnknownNames,
             };
@@ -60,6 +60,15 @@ public static class ImportFile
             throw new UserException(stopped.Problem.What, $"{request.FileName ?? request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
         }
     }
+
+    private static BatchDetails Details(ImportRequest request, RecordReader reader, DateTimeOffset began) => new()
+    {
+        MadeBy = request.By,
+        Began = began,
+        Form = reader.File.Words,
+        Stated = request.StatedJson(),
+        Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
+    };
 
     private static async Task PassAsync(RecordReader reader, ImportSession session, Pace pace, CancellationToken cancel)
     {

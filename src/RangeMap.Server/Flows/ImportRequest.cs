@@ -67,6 +67,9 @@ public sealed record ImportAnswer(ImportRequest Request, ImportFigures Figures, 
     /// <summary>Tables of an archive that were counted and not used.</summary>
     public IReadOnlyList<KeptFile> Kept { get; init; } = [];
 
+    /// <summary>Where beneath the data folder the archive is kept whole, because tables of it were not used; null otherwise.</summary>
+    public string? KeptAs { get; init; }
+
     /// <summary>Cells about what was seen that were not understood and are kept as written, by term.</summary>
     public IReadOnlyDictionary<Term, long> NotUnderstood { get; init; } = new Dictionary<Term, long>();
 

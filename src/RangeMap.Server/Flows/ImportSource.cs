@@ -23,6 +23,19 @@ internal sealed class ImportSource : IAsyncDisposable
     /// <exception cref="UserException">It cannot be read, or is a pipe.</exception>
     public static ImportSource Open(string path) => new(Directory.Exists(path) ? null : OpenFile(path), path);
 
+    /// <summary>About how many rows a text file has, by the length of its first lines; 0 for anything else.</summary>
+    public long ExpectedRows()
+    {
+        if (_file is null)
+            return 0;
+        var beginning = new byte[1 << 16];
+        var read = _file.ReadAtLeast(beginning, beginning.Length, throwOnEndOfStream: false);
+        _file.Position = 0;
+        var text = beginning.AsSpan(0, read);
+        var lines = text.Count((byte)'\n');
+        return lines == 0 || text.Contains((byte)0) || text.StartsWith((ReadOnlySpan<byte>)[0x1F, 0x8B]) ? 0 : _file.Length / Math.Max(1, read / lines);
+    }
+
     /// <summary>A reader at the header.</summary>
     /// <exception cref="ImportProblemException">The file as a whole cannot be read.</exception>
     public RecordReader Read(TaxonList taxa, ImportOptions options) =>

@@ -11,29 +11,51 @@ internal sealed class PreparedStatement : IDisposable
 {
     private readonly sqlite3 _database;
     private readonly sqlite3_stmt _statement;
+    private readonly (Kind Kind, long Bits)[] _bound;
 
     public PreparedStatement(SqliteConnection connection, string sql)
     {
         _database = connection.Handle!;
         Check(raw.sqlite3_prepare_v2(_database, sql, out _statement));
+        // Values stay bound from one run to the next, and many columns say the same row after row: a value that stands is not bound again.
+        _bound = new (Kind, long)[raw.sqlite3_bind_parameter_count(_statement) + 1];
     }
 
     public PreparedStatement Bind(int index, long value)
     {
+        if (Stands(index, Kind.Integer, value))
+            return this;
         Check(raw.sqlite3_bind_int64(_statement, index, value));
         return this;
     }
 
-    public PreparedStatement Bind(int index, long? value)
-    {
-        Check(value is { } number ? raw.sqlite3_bind_int64(_statement, index, number) : raw.sqlite3_bind_null(_statement, index));
-        return this;
-    }
+    public PreparedStatement Bind(int index, long? value) => value is { } number ? Bind(index, number) : BindNull(index);
 
     public PreparedStatement Bind(int index, double? value)
     {
-        Check(value is { } number ? raw.sqlite3_bind_double(_statement, index, number) : raw.sqlite3_bind_null(_statement, index));
+        if (value is not { } number)
+            return BindNull(index);
+        if (Stands(index, Kind.Real, BitConverter.DoubleToInt64Bits(number)))
+            return this;
+        Check(raw.sqlite3_bind_double(_statement, index, number));
         return this;
+    }
+
+    private PreparedStatement BindNull(int index)
+    {
+        if (Stands(index, Kind.Null, 0))
+            return this;
+        Check(raw.sqlite3_bind_null(_statement, index));
+        return this;
+    }
+
+    /// <summary>True when the value is bound already; else it is noted, for the caller binds it.</summary>
+    private bool Stands(int index, Kind kind, long bits)
+    {
+        if (_bound[index] == (kind, bits))
+            return true;
+        _bound[index] = (kind, bits);
+        return false;
     }
 
     /// <summary>Runs a statement that gives no rows.</summary>
@@ -64,5 +86,13 @@ internal sealed class PreparedStatement : IDisposable
     {
         if (result != raw.SQLITE_OK)
             throw new SqliteException(raw.sqlite3_errmsg(_database).utf8_to_string(), result);
+    }
+
+    /// <summary>What is bound; nothing at first, which the database takes for NULL.</summary>
+    private enum Kind
+    {
+        Null,
+        Integer,
+        Real,
     }
 }

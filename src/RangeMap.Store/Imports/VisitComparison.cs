@@ -48,7 +48,7 @@ internal sealed class VisitComparison(SqliteConnection connection, SqliteTransac
     {
         foreach (var data in connection.Query<byte[]>(CubeSql.VisitSegments, transaction: transaction, buffered: false))
         {
-            foreach (ref readonly var entry in VisitLog.Unpack(data).Entries)
+            foreach (var entry in VisitLog.Scan(data))
             {
                 if (_visits.TryGetValue((entry.Recorder, entry.Day), out var visit))
                     visit.Add(entry, entry.Count);

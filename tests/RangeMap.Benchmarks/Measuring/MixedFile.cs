@@ -4,12 +4,12 @@ using RangeMap.Grids;
 namespace RangeMap.Benchmarks;
 
 /// <summary>
-/// A CSV file as hundreds of people would send it together: half its places grid references of 10 km to 100 m, half
-/// latitude and longitude; 3 in 100 dates are months or years; 5 in 1,000 rows are broken. All invented.
+/// A CSV file as hundreds of people would send it together, visit by visit of 1 to 10 records: half its places grid references of 10 km to 100 m, half
+/// latitude and longitude, inland; 3 in 100 dates are months or years; 5 in 1,000 rows are broken. All invented.
 /// </summary>
 internal sealed record MixedFile(string Folder, long Rows)
 {
-    private const int Taxa = 300, Recorders = 3_000, FirstYear = 1975, Years = 50;
+    private const int Taxa = 300, Recorders = 3_000, MostOfVisit = 10, FirstYear = 1975, Years = 50;
 
     public string Records => Path.Combine(Folder, "mixed.csv");
 
@@ -41,11 +41,18 @@ internal sealed record MixedFile(string Folder, long Rows)
         var grid = NationalGrid.Get(GridId.British);
         using var writer = new StreamWriter(path);
         writer.WriteLine("occurrenceID,scientificName,eventDate,gridReference,decimalLatitude,decimalLongitude,recordedBy,caste,individualCount");
+        var (visit, middle, recorder, day) = (0, default(EastNorth), 0, default(DateOnly));
         for (long row = 0; row < rows; row++)
         {
-            var place = new EastNorth(chance.Next(420_000, 600_000), chance.Next(170_000, 400_000));
-            var recorder = (int)(Recorders * chance.NextDouble() * chance.NextDouble());
-            var day = new DateOnly(FirstYear, 1, 1).AddDays((int)(Years * 365 * Math.Sqrt(chance.NextDouble())));
+            if (visit-- == 0)
+            {
+                visit = chance.Next(MostOfVisit);
+                middle = new(chance.Next(420_000, 530_000), chance.Next(170_000, 350_000));
+                recorder = (int)(Recorders * chance.NextDouble() * chance.NextDouble());
+                day = new DateOnly(FirstYear, 1, 1).AddDays((int)(Years * 365 * Math.Sqrt(chance.NextDouble())));
+            }
+
+            var place = new EastNorth(middle.Easting + chance.Next(500), middle.Northing + chance.Next(500));
             var date = chance.Next(100) < 3 ? day.ToString(chance.Next(2) == 0 ? "yyyy" : "yyyy-MM", CultureInfo.InvariantCulture) : day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
             var caste = chance.Next(4) switch { 0 => "queen", 1 => "male", _ => "worker" };
             var name = Name(chance.Next(Taxa));

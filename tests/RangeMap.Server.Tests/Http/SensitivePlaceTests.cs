@@ -21,7 +21,7 @@ public sealed partial class SensitivePlaceTests
     [
         "/api/v1/me", "/api/v1/imports", "/api/v1/imports/1", "/api/v1/imports/1/events", "/api/v1/imports/1/refusals", "/api/v1/imports/1/refusals.csv",
         "/api/v1/imports/1/mapping.json", "/api/v1/imports/1/names", "/api/v1/names", "/api/v1/reviews", "/api/v1/reviews/summary",
-        "/api/v1/recorders/1/sheet.csv", "/api/v1/recorders/1/sheet.html",
+        "/api/v1/taxon-changes", "/api/v1/recorders/1/sheet.csv", "/api/v1/recorders/1/sheet.html",
     ];
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed partial class SensitivePlaceTests
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
             "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/squares/{reference}", "/api/v1/places",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
-            "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
+            "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
         // A new route must be added to the questions asked here before this list.
         Assert.Equal(asked.Order(StringComparer.Ordinal), routes.Order(StringComparer.Ordinal));

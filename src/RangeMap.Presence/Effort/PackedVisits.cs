@@ -1,0 +1,27 @@
+namespace RangeMap.Presence;
+
+/// <summary>Reads the entries of a packed visit log in their order; a duck-typed enumerator, so that <c>foreach</c> takes it.</summary>
+public ref struct PackedVisits
+{
+    private VarintReader _reader;
+    private VisitEntry _at;
+
+    internal PackedVisits(ReadOnlySpan<byte> bytes) => _reader = new(bytes);
+
+    /// <summary>The entry at hand.</summary>
+    public readonly VisitEntry Current => _at;
+
+    /// <summary>Itself.</summary>
+    public readonly PackedVisits GetEnumerator() => this;
+
+    /// <summary>Moves to the next entry; false at the end.</summary>
+    /// <exception cref="InvalidDataException">The bytes are no packed log.</exception>
+    public bool MoveNext()
+    {
+        if (_reader.AtEnd)
+            return false;
+        var (square, day, recorder, note) = (_reader.Read(), (int)_reader.Read(), (int)_reader.Read(), _reader.Read());
+        _at = new(_at.SquareCode + square, _at.Day + day, _at.Recorder + recorder, _at.TaxonNumber + (int)(note >> 1), (note & 1) == 1, (int)_reader.Read());
+        return true;
+    }
+}
