@@ -53,6 +53,7 @@ public static class ServerHost
         api.MapPresence();
         api.MapTiles();
         api.MapSpread();
+        api.MapSeason();
         api.MapSquares();
         api.MapPlaces();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();
@@ -60,6 +61,7 @@ public static class ServerHost
         personal.MapRecords();
         personal.MapReviews();
         personal.MapNames();
+        personal.MapRecorders();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");

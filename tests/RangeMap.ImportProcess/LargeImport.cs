@@ -19,7 +19,8 @@ public static class LargeImport
     /// <param name="database">Where to.</param>
     /// <param name="dataset">The data set.</param>
     /// <param name="tell">Hears of each step and, as step <see cref="Steps"/>, that the commit begins.</param>
-    public static ImportFigures Run(Database database, string dataset, Action<int> tell)
+    /// <param name="bytesPerStep">Bytes of source rows that each step keeps.</param>
+    public static ImportFigures Run(Database database, string dataset, Action<int> tell, int bytesPerStep = BytesPerStep)
     {
         using var session = ImportSession.Begin(database, dataset, "invented.csv", TimeProvider.System);
         var chance = new Random(1);
@@ -28,7 +29,7 @@ public static class LargeImport
             tell(step);
             for (var i = 0; i < RecordsPerStep; i++)
                 session.Keep(Record(step * RecordsPerStep + i + 1));
-            var bytes = new byte[BytesPerStep];
+            var bytes = new byte[bytesPerStep];
             chance.NextBytes(bytes);
             session.KeepSource(new(step * RecordsPerStep + 1, RecordsPerStep, bytes));
         }

@@ -15,6 +15,9 @@ internal static class LogicalDump
         var objects = connection.Query<(string Name, string Type, string Sql)>("SELECT name, type, sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name").ToList();
         foreach (var (name, type, sql) in objects)
         {
+            // These come when they are first needed, and say nothing that the tables do not.
+            if (RecordSql.MakeLookupIndexes.Contains(name, StringComparison.Ordinal) && type == "index")
+                continue;
             dump.AppendLine(sql);
             if (type != "table" || without.Contains(name))
                 continue;

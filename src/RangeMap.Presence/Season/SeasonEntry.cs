@@ -18,5 +18,5 @@ public readonly record struct SeasonEntry(string? Stage, string? Host, DayRange 
     }
 
     /// <summary>A record that states no stage but one sex shows when that sex is about.</summary>
-    private static string? StageOf(string? sex) => sex is "male" or "female" ? sex : null;
+    public static string? StageOf(string? sex) => sex is "male" or "female" ? sex : null;
 }

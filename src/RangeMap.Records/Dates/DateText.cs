@@ -98,7 +98,7 @@ public static class DateText
         if (!text.ContainsAnyExceptInRange('0', '9'))
         {
             return DayCount.Since1900.Read(text) is { } counted
-                ? $"This is a bare number. In a spreadsheet it would count as {Iso(counted)}; write the date like that."
+                ? $"This is a bare number, perhaps a spreadsheet's day count, which would make it {Iso(counted)}. Write the date like that."
                 : "This is a bare number. Write the date as 1998-06-03.";
         }
 

@@ -9,6 +9,9 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
 {
     private DateOrder _order = stated;
 
+    /// <summary>Dates that were plain numbers and were read as a count of days.</summary>
+    public long CountedDays { get; private set; }
+
     public bool TryRead(RowCells cells, out DayRange days, out Doubts doubts, out RowFault? fault)
     {
         doubts = Doubts.None;
@@ -31,6 +34,7 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
         if (dayCount?.Read(text) is { } counted && DateText.OutOfLimits(DayRange.Day(counted), today) is null)
         {
             days = DayRange.Day(counted);
+            CountedDays++;
             return true;
         }
 

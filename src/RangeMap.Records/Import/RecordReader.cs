@@ -1,4 +1,5 @@
 using RangeMap.Grids;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -17,6 +18,7 @@ public sealed class RecordReader : IDisposable
     private readonly RecordFile _file;
     private readonly RowSource _rows;
     private readonly TaxonResolver _taxa;
+    private readonly RowDates _dates;
     private readonly RowInterpreter _interpreter;
 
     private RecordReader(RecordFile file, TaxonList list, ImportOptions options)
@@ -27,9 +29,9 @@ public sealed class RecordReader : IDisposable
         if (_rows.AtEnd)
             throw new ImportProblemException(new("The file has a header and no rows.", "after the header", "Is it the right file?"));
         _taxa = new TaxonResolver(list, options.AcceptedNames, options.NewTaxa);
-        var dates = new RowDates(options.Today, OrderOf(options), SurveyDates, _rows.DayCount);
+        _dates = new RowDates(options.Today, OrderOf(options), SurveyDates, _rows.DayCount);
         _interpreter = new RowInterpreter(
-            new RowCells(_rows, Mapping), _taxa, dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
+            new RowCells(_rows, Mapping), _taxa, _dates, new GridReferenceOptions(options.ChannelIslandsWgs84), IdentityColumn.Of(Mapping),
             new RecordChecks(options.Checks), options.FileChecks);
     }
 
@@ -43,7 +45,9 @@ public sealed class RecordReader : IDisposable
     public FileDescription File => _file.Description;
 
     /// <summary>What was noticed about the file so far, in sentences for people.</summary>
-    public IReadOnlyList<string> Notes => _rows.Notes;
+    public IReadOnlyList<string> Notes => _dates.CountedDays == 0
+        ? _rows.Notes
+        : [.. _rows.Notes, Invariant($"{_dates.CountedDays:N0} dates were plain numbers and were read as the workbook counts days.")];
 
     /// <summary>Tables of an archive that were counted and not used; complete once all rows were read.</summary>
     public IReadOnlyList<KeptFile> Kept => _file.Kept;

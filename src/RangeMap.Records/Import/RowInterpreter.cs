@@ -92,6 +92,8 @@ internal sealed class RowInterpreter(
         Longitude = cells[Term.DecimalLongitude],
         Uncertainty = cells[Term.CoordinateUncertaintyInMeters],
         Datum = cells[Term.GeodeticDatum],
+        Country = cells[Term.CountryCode],
+        System = cells[Term.GridSystem],
     };
 
     /// <summary>The taxonID where the list has it, else the scientific name, else the everyday name.</summary>

@@ -6,12 +6,18 @@ namespace RangeMap.Records;
 /// <summary>The place that latitude and longitude give, with their uncertainty and datum.</summary>
 /// <param name="Point">On WGS84.</param>
 /// <param name="Grid">The national grid of the place; null outside all of them.</param>
-/// <param name="UncertaintyMetres">Radius of the circle that holds the place.</param>
+/// <param name="UncertaintyMetres">Radius of the circle that holds the place, with the error of a datum's shift.</param>
 /// <param name="Doubts">What is doubtful about it.</param>
 internal readonly record struct CoordinatePlace(LatLon Point, INationalGrid? Grid, double UncertaintyMetres, Doubts Doubts)
 {
-    /// <summary>No datum of the region is further than this from WGS84, in metres (ED50 is the furthest, about 240 m).</summary>
-    private const double OtherDatumMetres = 250;
+    /// <summary>Added where the datum's name is not known: none of the region is further than this from WGS84, in metres (ED50 is the furthest, about 240 m).</summary>
+    private const double UnknownDatumMetres = 250;
+
+    /// <summary>Errors of a shift below this vanish beside what a recorder can know.</summary>
+    private const double LeastShiftErrorMetres = 1;
+
+    /// <summary>No datum of the region moves a place by as much, in degrees; a shift that does was made far from where its formula holds.</summary>
+    private const double MostShiftDegrees = 0.01;
 
     /// <summary>Further decimals say nothing: the fifteenth is a ten-thousandth of a micrometre.</summary>
     private const int MostDecimals = 15;
@@ -33,25 +39,39 @@ internal readonly record struct CoordinatePlace(LatLon Point, INationalGrid? Gri
         return false;
     }
 
-    private static bool TryPlace(DegreesText north, DegreesText east, double? stated, Datum datum, out CoordinatePlace place, out RowFault? fault)
+    private static bool TryPlace(DegreesText north, DegreesText east, double? stated, StatedDatum datum, out CoordinatePlace place, out RowFault? fault)
     {
         fault = null;
-        var doubts = datum == Datum.Wgs84 ? Doubts.None : Doubts.DatumAssumed;
-        var point = new LatLon(north.Degrees, east.Degrees);
+        var doubts = datum.Known is null ? Doubts.DatumAssumed : Doubts.None;
+        var point = OnWgs84(new(north.Degrees, east.Degrees), datum);
         var grid = NationalGrid.ForPlace(point);
-        if (grid is null && Math.Abs(east.Degrees) <= 90 && NationalGrid.ForPlace(new(east.Degrees, north.Degrees)) is { } otherWay)
+        if (grid is null && Math.Abs(east.Degrees) <= 90 && OnWgs84(new(east.Degrees, north.Degrees), datum) is var exchanged && NationalGrid.ForPlace(exchanged) is { } otherWay)
         {
-            (point, grid) = (new(east.Degrees, north.Degrees), otherWay);
+            (point, grid) = (exchanged, otherWay);
             doubts |= Doubts.CoordinatesSwapped;
         }
 
         if (stated is null)
             doubts |= Doubts.UncertaintyAssumed;
         var radius = stated ?? CoordinatePrecision.RadiusMetres(Math.Min(Math.Max(north.Decimals, east.Decimals), MostDecimals), point.Latitude);
-        if (datum == Datum.Other)
-            radius += OtherDatumMetres;
-        place = new(point, grid, radius, doubts);
+        place = new(point, grid, radius + ShiftErrorOf(datum), doubts);
         return true;
+    }
+
+    private static LatLon OnWgs84(LatLon written, StatedDatum datum)
+    {
+        if (datum.Known is not { } known)
+            return written;
+        var shifted = DatumShift.ToWgs84(written, known);
+        return Math.Abs(shifted.Latitude - written.Latitude) < MostShiftDegrees && Math.Abs(shifted.Longitude - written.Longitude) < MostShiftDegrees ? shifted : written;
+    }
+
+    private static double ShiftErrorOf(StatedDatum datum)
+    {
+        if (datum.Known is not { } known)
+            return datum.IsStated ? UnknownDatumMetres : 0;
+        var error = DatumShift.AccuracyMetres(known);
+        return error < LeastShiftErrorMetres ? 0 : error;
     }
 
     /// <summary>Zero is no valid uncertainty (Darwin Core) and counts as not stated.</summary>

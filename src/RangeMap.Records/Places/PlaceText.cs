@@ -16,6 +16,12 @@ internal readonly ref struct PlaceText
 
     public required ReadOnlySpan<char> Datum { get; init; }
 
+    /// <summary>The country, which tells the grid of eastings and northings; empty where the row does not say.</summary>
+    public ReadOnlySpan<char> Country { get; init; }
+
+    /// <summary>The grid of the reference; empty where the row does not say.</summary>
+    public ReadOnlySpan<char> System { get; init; }
+
     /// <summary>
     /// The place: the grid reference's square where there is one, else the smallest square that holds the whole circle
     /// round the point. Where both are given and disagree, the square stays and the record is in doubt.
@@ -33,6 +39,8 @@ internal readonly ref struct PlaceText
 
         if (GridReference.IsEmpty)
             return TryReadPoint(out place, out fault);
+        if (!TryState(ref options, out fault))
+            return false;
         if (!Grids.GridReference.TryParse(GridReference, options, out var square, out var why))
         {
             fault = new(Term.GridReference, GridReference.ToString(), why!);
@@ -40,6 +48,24 @@ internal readonly ref struct PlaceText
         }
 
         return TryAddPoint(square, out place, out fault);
+    }
+
+    /// <summary>Adds what the row says of its grid to what the data set says.</summary>
+    private bool TryState(ref GridReferenceOptions options, out RowFault? fault)
+    {
+        fault = null;
+        if (!Country.IsEmpty)
+            options = options with { Country = CountryName.Read(Country) };
+        if (System.IsEmpty)
+            return true;
+        if (GridSystemName.Read(System) is not { } stated)
+        {
+            fault = new(Term.GridSystem, System.ToString(), GridSystemName.WhyUnknown);
+            return false;
+        }
+
+        options = options with { System = stated };
+        return true;
     }
 
     private bool TryReadPoint(out Place place, out RowFault? fault)

@@ -79,6 +79,10 @@ public sealed class DataSnapshot
     /// <summary>Effort of all groups together at one square size.</summary>
     public Effort EffortOfAll(SquareSize size) => _effort.GetOrMake((AllGroups, size), () => Presence.Effort.Of(Visits, size, _ => true));
 
+    /// <summary>What the records of a taxon say of its season, an aggregate's with those of its members.</summary>
+    internal IReadOnlyList<SeasonEntry> Season(Taxon taxon, Func<IReadOnlyCollection<int>, IReadOnlyList<SeasonEntry>> read) =>
+        Answers.GetOrMake($"season {taxon.Number}", () => OfThisEdition(read([.. WithMembers(taxon).Select(member => member.Number)])));
+
     private const string AllGroups = "\0all";
 
     private VisitLog Visits => Answers.GetOrMake("visits", ReadVisits);

@@ -16,7 +16,8 @@ internal static class PlaceEndpoints
         if (typed.Length == 0)
             return new([]);
         var exact = DescribePlace.Answer(typed);
-        if (exact is { Ok: true, Name: { } name, Latitude: { } latitude, Longitude: { } longitude })
+        // Coordinates elsewhere in the world are no place of this map.
+        if (exact is { Ok: true, Name: { } name, Latitude: { } latitude, Longitude: { } longitude } && (!exact.IsPoint || NationalGrid.ForPlace(new(latitude, longitude)) is not null))
             return new([new(name, exact.System!, name, latitude, longitude)]);
         return new([.. gazetteer.Find(typed).Take(MostPlaces).Select(Of)]);
     }

@@ -48,12 +48,9 @@ internal static class ReviewEndpoints
     private static DecisionAnswer Decide(
         HttpContext http, DataFolder folder, CurrentData current, TimeProvider clock, IReadOnlyList<RecordMark> records, string? status, string? taxon, string? reason)
     {
-        var decided = RecordAsk.Status(status, "status");
-        if (decided is null && string.IsNullOrEmpty(taxon))
-            throw new UserException("Nothing is decided.", "status", "Give a status, a taxon, or both.");
-        if (string.IsNullOrWhiteSpace(reason) && decided is (ReviewStatus.Doubtful or ReviewStatus.Rejected))
-            throw new UserException("A record is not doubted or rejected without a reason.", "reason", "Say why, so that the recorder can understand it.");
-        var decision = new Decision(records, http.Caller().Name!, reason?.Trim() ?? "") { Status = decided, TaxonId = string.IsNullOrEmpty(taxon) ? null : current.Now().Find(taxon).Id };
+        var taxonId = string.IsNullOrEmpty(taxon) ? null : current.Now().Find(taxon).Id;
+        var decision = new Decision(records, http.Caller().Name!, reason?.Trim() ?? "") { Status = RecordAsk.Status(status, "status"), TaxonId = taxonId };
+        DecisionRules.Check(decision);
         var answer = new DecisionStore(folder.Database, clock).Decide(decision);
         current.LookAgain();
         return answer;

@@ -12,17 +12,29 @@ public static class DescribePlace
     {
         if (GridReference.TryParse(input, default, out var square, out var notes, out var whyNoReference))
             return OfSquare(input, square, notes);
-        if (!input.AsSpan().ContainsAnyInRange('0', '9') || StartsWithTwoNumbersOrSign(input) is false)
-            return PlaceAnswer.Bad(input, whyNoReference!);
-        return CoordinateText.TryParse(input, out var reading, out var why) ? OfPoint(input, reading) : PlaceAnswer.Bad(input, why!);
+        if (CoordinateText.TryParse(input, out var reading, out var whyNoCoordinates))
+            return OfPoint(input, reading);
+        return PlaceAnswer.Bad(input, LooksLikeCoordinates(input) ? whyNoCoordinates! : whyNoReference!);
     }
 
-    /// <summary>True when the text looks like numbers for latitude and longitude rather than a grid reference, so that the right complaint is made.</summary>
-    private static bool StartsWithTwoNumbersOrSign(string input)
+    /// <summary>True when the text was rather meant as latitude and longitude than as a grid reference, so that the right complaint is made.</summary>
+    private static bool LooksLikeCoordinates(string input)
     {
         var text = input.AsSpan().Trim();
+        if (!text.ContainsAnyInRange('0', '9') || BeginsWithZone(text) || HasMetres(text))
+            return false;
         return text[0] is '-' or '+' or '.' || char.IsAsciiDigit(text[0]) || text.ContainsAny(".°'\"");
     }
+
+    /// <summary>True for a UTM zone such as 30U with more behind it; 54N 2W, with a quarter of the compass at its end, has none.</summary>
+    private static bool BeginsWithZone(ReadOnlySpan<char> text)
+    {
+        var figures = text.IndexOfAnyExceptInRange('0', '9');
+        return figures is 1 or 2 && char.IsAsciiLetter(text[figures..].TrimStart()[0]) && !"NSEWnsew".Contains(text[^1], StringComparison.Ordinal);
+    }
+
+    /// <summary>True when the text begins with a whole number of more figures than degrees have.</summary>
+    private static bool HasMetres(ReadOnlySpan<char> text) => text.IndexOfAnyExceptInRange('0', '9') is var end && (end < 0 ? text.Length : end) > 3;
 
     private static PlaceAnswer OfSquare(string input, Square square, GridReferenceNotes notes)
     {
@@ -40,77 +52,44 @@ public static class DescribePlace
             AccuracyMetres = grid.AccuracyMetres,
             Squares = Holding(square),
             Notes = GridReference.InWords(notes),
+            Square = square,
         };
     }
 
     private static PlaceAnswer OfPoint(string input, CoordinateReading reading)
     {
-        if (NationalGrid.ForPlace(reading.Position) is not { } grid)
-            return PlaceAnswer.Bad(input, "The place lies outside the British, Irish and Channel Islands grids. Latitude comes first, then longitude; west is negative.");
+        if (NationalGrid.ForPlaceAnywhere(reading.Position) is not { } grid)
+            return PlaceAnswer.Bad(input, "The place lies nearer to a pole than any grid reaches (80 S to 84 N). Latitude comes first, then longitude; west is negative.");
         var point = grid.FromLatLon(reading.Position);
         var metre = Square.At(grid.Id, SquareSize.M1, point);
         var supported = SquareFinder.SquareForCircle(grid, reading.Position, reading.AssumedRadiusMetres);
+        var square = supported ?? metre;
         return new(input, true)
         {
             IsPoint = true,
             System = grid.Name,
-            Name = (supported ?? metre).ToString(),
-            Size = (supported ?? metre).Size.ToText(),
+            Name = square.ToString(),
+            Size = square.Size.ToText(),
             Easting = Math.Round(point.Easting, 3),
             Northing = Math.Round(point.Northing, 3),
             Latitude = reading.Position.Latitude,
             Longitude = reading.Position.Longitude,
             AccuracyMetres = grid.AccuracyMetres,
             Squares = Holding(metre),
-            Notes = [FormattableString.Invariant($"as written, the coordinates are good to about {reading.AssumedRadiusMetres:0.#} m, and a record would stand in {supported?.ToString() ?? "no square"}")],
+            Notes = [PrecisionNote(reading.AssumedRadiusMetres, supported)],
+            Square = square,
         };
+    }
+
+    private static string PrecisionNote(double radius, Square? supported)
+    {
+        var good = radius >= 1000 ? FormattableString.Invariant($"{radius / 1000:0.#} km") : FormattableString.Invariant($"{radius:0.#} m");
+        return supported is { } square
+            ? $"as written, the coordinates are good to about {good}, and a record would stand in {square}"
+            : $"as written, the coordinates are good to about {good}, too vague for a record in any square";
     }
 
     private static Dictionary<string, string?> Holding(Square square) =>
         Sizes.Where(size => (int)size >= square.SideMetres)
             .ToDictionary(size => size.ToText(), size => square.TryCoarsen(size, out var container) ? container.ToString() : null);
-}
-
-/// <summary>All about a place, in the form of machine output.</summary>
-/// <param name="Input">The place as given.</param>
-/// <param name="Ok">False when it could not be read.</param>
-public sealed record PlaceAnswer(string Input, bool Ok)
-{
-    /// <summary>Name of the national grid.</summary>
-    public string? System { get; init; }
-
-    /// <summary>Grid reference of the square named, or of the one that coordinates support.</summary>
-    public string? Name { get; init; }
-
-    /// <summary>Side of that square.</summary>
-    public string? Size { get; init; }
-
-    /// <summary>Metres; of the south-west corner, or of the point.</summary>
-    public double? Easting { get; init; }
-
-    /// <summary>Metres; of the south-west corner, or of the point.</summary>
-    public double? Northing { get; init; }
-
-    /// <summary>Degrees; of the middle of the square, or of the point.</summary>
-    public double? Latitude { get; init; }
-
-    /// <summary>Degrees; of the middle of the square, or of the point.</summary>
-    public double? Longitude { get; init; }
-
-    /// <summary>Accuracy of the way between the grid and latitude/longitude, metres.</summary>
-    public double? AccuracyMetres { get; init; }
-
-    /// <summary>The squares that hold the place, by size; null where it straddles two.</summary>
-    public IReadOnlyDictionary<string, string?>? Squares { get; init; }
-
-    /// <summary>What should be said although the place was understood.</summary>
-    public IReadOnlyList<string>? Notes { get; init; }
-
-    /// <summary>What is wrong with the place.</summary>
-    public string? Error { get; init; }
-
-    /// <summary>True for coordinates, false for a square.</summary>
-    internal bool IsPoint { get; init; }
-
-    internal static PlaceAnswer Bad(string input, string error) => new(input, false) { Error = error };
 }

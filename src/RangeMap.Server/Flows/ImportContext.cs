@@ -1,4 +1,3 @@
-using RangeMap.Grids;
 using RangeMap.Records;
 using RangeMap.Store;
 
@@ -7,30 +6,35 @@ namespace RangeMap.Server;
 /// <summary>What reading a file of records needs besides the file: the taxon list, names that people accepted, and what the checks ask.</summary>
 internal sealed class ImportContext
 {
-    private static readonly Lazy<Dictionary<(double, double), string>> Towns = new(CentresOfTowns);
+    private static readonly Lazy<TownCentres> Towns = new(() => new(new Gazetteer().Towns.Select(town => (town.Name, town.Place))));
     private readonly AcceptedNames _accepted;
     private readonly DateOnly _today;
 
-    private ImportContext(TaxonList taxa, AcceptedNames accepted, DateOnly today)
+    private ImportContext(CheckContext checks, AcceptedNames accepted, DateOnly today)
     {
-        Taxa = taxa;
+        Checks = checks;
         _accepted = accepted;
         _today = today;
-        Checks = ChecksOf(taxa);
     }
 
     /// <summary>The taxon list.</summary>
-    public TaxonList Taxa { get; }
+    public TaxonList Taxa => Checks.Taxa;
 
     /// <summary>What the checks may ask.</summary>
     public CheckContext Checks { get; }
 
     /// <summary>As the data folder stands now.</summary>
     public static ImportContext Of(DataFolder folder, TimeProvider clock) => new(
-        new TaxonStore(folder.Database, clock).Read(), new AcceptedNameStore(folder.Database, clock).Read(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+        ChecksOf(folder, new TaxonStore(folder.Database, clock).Read()), new AcceptedNameStore(folder.Database, clock).Read(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
 
     /// <summary>What the checks may ask, with a taxon list.</summary>
-    public static CheckContext ChecksOf(TaxonList taxa) => new() { Taxa = taxa, Town = TownAt };
+    public static CheckContext ChecksOf(DataFolder folder, TaxonList taxa) => new()
+    {
+        Taxa = taxa,
+        Town = point => Towns.Value.At(point),
+        Sea = SeaDistance.Km,
+        Areas = new KnownRegions(new RegionStore(folder.Database, TimeProvider.System).ReadAll()),
+    };
 
     /// <summary>The options of one import.</summary>
     public ImportOptions Options(ImportStatements stated) => new()
@@ -44,14 +48,4 @@ internal sealed class ImportContext
         Checks = Checks,
         FileChecks = new(Checks),
     };
-
-    private static string? TownAt(LatLon point) => Towns.Value.GetValueOrDefault((point.Latitude, point.Longitude));
-
-    private static Dictionary<(double, double), string> CentresOfTowns()
-    {
-        var centres = new Dictionary<(double, double), string>();
-        foreach (var town in new Gazetteer().Towns)
-            centres.TryAdd((town.Place.Latitude, town.Place.Longitude), town.Name);
-        return centres;
-    }
 }

@@ -4,7 +4,6 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using RangeMap.Presence;
 using RangeMap.Records;
-using SQLitePCL;
 
 namespace RangeMap.Store;
 
@@ -25,11 +24,8 @@ public sealed class ImportSession : IDisposable
     private readonly bool _indexDropped;
     private readonly CubeChange _change;
     private readonly DecisionLookup _decisions;
-    private readonly Numbering _persons;
-    private readonly Numbering _words;
-    private readonly PreparedStatement _add;
-    private readonly PreparedStatement _replace;
-    private readonly PreparedStatement _find;
+    private readonly VisitComparison? _comparison;
+    private readonly RecordWriter _records;
     private readonly Dictionary<Doubts, int> _doubts = [];
     private readonly Dictionary<string, int> _newTaxa = new(StringComparer.Ordinal);
     private int _added, _updated, _unchanged, _refused;
@@ -57,11 +53,9 @@ public sealed class ImportSession : IDisposable
         Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
         _change = new(_connection, _transaction);
         _decisions = new(_connection, _transaction);
-        _persons = Numbering.OfPersons(_connection, _transaction);
-        _words = Numbering.OfWords(_connection, _transaction);
-        _add = new(_connection, ImportSql.AddRecord);
-        _replace = new(_connection, ImportSql.ChangeRecord);
-        _find = new(_connection, ImportSql.FindByKey);
+        // Within one file the reader compares; a store that was empty has nothing to compare with.
+        _comparison = _indexDropped ? null : new(_connection, _transaction, CheckLimits.Default.FarPlacesKm);
+        _records = new(_connection, _transaction, _dataset, Batch);
     }
 
     /// <summary>The number of the batch that this import becomes.</summary>
@@ -100,7 +94,7 @@ public sealed class ImportSession : IDisposable
 
     private void KeepRecord(Record record)
     {
-        var stored = _keysMayExist ? Find(record.Key) : null;
+        var stored = _keysMayExist ? _records.Find(record.Key) : null;
         if (stored is { } same && same.Content == (long)(ulong)record.Content)
         {
             _unchanged++;
@@ -108,12 +102,9 @@ public sealed class ImportSession : IDisposable
         }
 
         var standing = StandingOf(record);
-        if (stored is { } old)
-            Replace(record, standing, old.Id);
-        else
-            Insert(record, standing);
+        var id = stored is { } old ? Replace(record, standing, old.Id) : Insert(record, standing);
         Count(record.Doubts);
-        Add(record, standing);
+        Add(id, record, standing);
     }
 
     /// <summary>As the file says, or as people decided when the same record was here before.</summary>
@@ -126,7 +117,7 @@ public sealed class ImportSession : IDisposable
             DecisionBasis.Of(taxon, record.Square.Code, days.First.DayNumber, days.Last.DayNumber, record.Present));
     }
 
-    private void Add(Record record, in Standing standing)
+    private void Add(long id, Record record, in Standing standing)
     {
         var status = (ReviewStatus)standing.Status;
         if (status == ReviewStatus.Rejected)
@@ -134,8 +125,11 @@ public sealed class ImportSession : IDisposable
         int first = record.Dates.First.DayNumber, last = record.Dates.Last.DayNumber;
         if (record.Present)
             _change.Add((int)standing.Taxon, new CubeCell(record.Square.Code, first, last, CubeFold.Count(status, (Doubts)standing.Doubts)));
-        if (record.Dates.IsOneDay)
-            _change.Add(new VisitEntry(record.Square.Code, first, (int)(_persons.Of(record.Recorder) ?? 0), (int)standing.Taxon, record.Present, 1));
+        if (!record.Dates.IsOneDay)
+            return;
+        var visit = new VisitEntry(record.Square.Code, first, _records.RecorderOf(record), (int)standing.Taxon, record.Present, 1);
+        _change.Add(visit);
+        _comparison?.Note(id, visit);
     }
 
     /// <summary>Keeps a refused row with its reason.</summary>
@@ -188,7 +182,9 @@ public sealed class ImportSession : IDisposable
         if (_indexDropped)
             _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
         _change.Write();
+        Compare();
         CubeStore.Compact(_connection, _transaction);
+        figures = Figures();
         var row = new
         {
             Batch,
@@ -214,12 +210,20 @@ public sealed class ImportSession : IDisposable
         return figures;
     }
 
+    /// <summary>Adds the doubts that follow from records of earlier imports; they weigh too little to change a map.</summary>
+    private void Compare()
+    {
+        foreach (var (id, doubts) in _comparison?.Find() ?? [])
+        {
+            _connection.Execute(ImportSql.AddDoubts, new { Doubts = (long)doubts, Id = id }, _transaction);
+            Count(doubts);
+        }
+    }
+
     /// <summary>Ends the import; what was not committed is as if it had not been.</summary>
     public void Dispose()
     {
-        _add.Dispose();
-        _replace.Dispose();
-        _find.Dispose();
+        _records.Dispose();
         _transaction.Dispose();
         _connection.Dispose();
     }
@@ -234,31 +238,18 @@ public sealed class ImportSession : IDisposable
         return number;
     }
 
-    private (long Id, long Content)? Find(UInt128 key)
+    private long Insert(Record record, in Standing standing)
     {
-        (long, long)? found = null;
-        _find.Bind(1, (long)(ulong)(key >> 64)).Query(row =>
-        {
-            if (raw.sqlite3_column_int64(row, 1) != (long)(ulong)key || raw.sqlite3_column_int64(row, 3) != _dataset)
-                return false;
-            found = (raw.sqlite3_column_int64(row, 0), raw.sqlite3_column_int64(row, 2));
-            return true;
-        });
-        return found;
-    }
-
-    private void Insert(Record record, in Standing standing)
-    {
-        Bind(_add, record, standing).Run();
         _added++;
+        return _records.Insert(record, standing);
     }
 
-    private void Replace(Record record, in Standing standing, long id)
+    private long Replace(Record record, in Standing standing, long id)
     {
         _change.Remove(_connection.QuerySingle<RecordRow>(ImportSql.ReadForCube, new { Id = id }, _transaction));
-        _connection.Execute(ImportSql.KeepReplaced, new { Batch, Id = id }, _transaction);
-        Bind(_replace, record, standing).Bind(29, id).Run();
+        _records.Replace(record, standing, id);
         _updated++;
+        return id;
     }
 
     /// <summary>Runs one step of the import and turns a failure of the database into a sentence.</summary>
@@ -287,36 +278,6 @@ public sealed class ImportSession : IDisposable
         if (_failed)
             throw new InvalidOperationException("The import has failed; it can only be disposed of.");
     }
-
-    private PreparedStatement Bind(PreparedStatement statement, Record record, in Standing standing) => statement
-        .Bind(1, Batch)
-        .Bind(2, record.Row)
-        .Bind(3, _dataset)
-        .Bind(4, (long)(ulong)(record.Key >> 64))
-        .Bind(5, (long)(ulong)record.Key)
-        .Bind(6, (long)(ulong)record.Content)
-        .Bind(7, standing.Taxon)
-        .Bind(8, record.Square.Code)
-        .Bind(9, record.Dates.First.DayNumber)
-        .Bind(10, record.Dates.Last.DayNumber)
-        .Bind(11, record.Present ? 1L : 0L)
-        .Bind(12, standing.Status)
-        .Bind(13, standing.Doubts)
-        .Bind(14, _persons.Of(record.Recorder))
-        .Bind(15, _persons.Of(record.Determiner))
-        .Bind(16, _words.Of(record.Stage))
-        .Bind(17, _words.Of(record.Sex))
-        .Bind(18, (long?)record.Count)
-        .Bind(19, _words.Of(record.Site))
-        .Bind(20, record.Point?.Latitude)
-        .Bind(21, record.Point?.Longitude)
-        .Bind(22, record.UncertaintyMetres)
-        .Bind(23, standing.SentTaxon)
-        .Bind(24, standing.SentStatus)
-        .Bind(25, record.LengthMm)
-        .Bind(26, _words.Of(record.Evidence))
-        .Bind(27, _words.Of(record.Host))
-        .Bind(28, _words.Of(record.Behaviour));
 
     private void Count(Doubts doubts)
     {

@@ -66,5 +66,15 @@ internal static class ImportSql
     public const string KeepReplaced =
         $"INSERT INTO replaced_record (replaced_by_batch, id, {Columns}) SELECT @Batch, id, {Columns} FROM record WHERE id = @Id";
 
+    /// <summary>True when a record of another import says the same of taxon, place, day, recorder, stage and sex.</summary>
+    public const string HasTwin = """
+        SELECT EXISTS (
+            SELECT 1 FROM record AS r JOIN record AS o ON o.recorder = r.recorder
+            WHERE r.id = @record AND r.recorder IS NOT NULL AND o.recorder IS NOT NULL AND o.id <> r.id AND o.batch <> r.batch AND o.taxon = r.taxon
+                AND o.square = r.square AND o.first_day = r.first_day AND o.last_day = r.last_day AND o.present = r.present AND o.stage IS r.stage AND o.sex IS r.sex)
+        """;
+
+    public const string AddDoubts = "UPDATE record SET doubts = doubts | @Doubts WHERE id = @Id";
+
     public const string ReadForCube = $"SELECT {RowColumns} FROM record WHERE id = @Id";
 }

@@ -31,9 +31,9 @@ public sealed class BadFileTests
     public void RepeatedHeadersAreRefused() => Assert.Contains("\"Date\"", Reading.ProblemOf("species,Date,date,gridref\nFictus ruber,1998,1998,TQ38\n").What, StringComparison.Ordinal);
 
     [Fact]
-    public void ALineOfAHundredMegabytesIsRefusedAndReadingGoesOn()
+    public void AFieldOfAGigabyteIsRefusedAndReadingGoesOn()
     {
-        using var stream = new GeneratedStream($"{Header}\nFictus ruber,1998,TQ38\n", 'x', 100_000_000, "\nFictus albus,1999,TQ39\n");
+        using var stream = new GeneratedStream($"{Header}\nFictus ruber,1998,TQ38\n", 'x', 1_000_000_000, "\nFictus albus,1999,TQ39\n");
         var before = GC.GetAllocatedBytesForCurrentThread();
         var reading = Reading.Of(stream);
 
@@ -69,6 +69,17 @@ public sealed class BadFileTests
 
         Assert.Single(reading.Records);
         Assert.Contains("more than 10000 fields", Assert.Single(reading.Refusals).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AHeaderOfTenThousandColumnsIsReadAndOneMoreIsAProblem()
+    {
+        static string Columns(int count) => string.Concat(Enumerable.Range(4, count - 3).Select(i => $",c{i}"));
+
+        Assert.Single(Reading.Of($"{Header}{Columns(10_000)}\nFictus ruber,1998,TQ38{new string(',', 9_997)}\n").Records);
+        var problem = Reading.ProblemOf($"{Header}{Columns(10_001)}\nFictus ruber,1998,TQ38{new string(',', 9_998)}\n");
+        Assert.Contains("more than 10000 fields", problem.What, StringComparison.Ordinal);
+        Assert.Equal("header", problem.Where);
     }
 
     [Fact]

@@ -45,6 +45,20 @@ public sealed class FuzzTests
             iter: 20_000);
 
     [Fact]
+    public void RandomMarksAndLengthsNeverEscapeTheirReaders() =>
+        Gen.Char["aq0159-,;|:. \u2013tomwrkefcn/?\ud800"].Array[0, 40].Select(c => new string(c)).Sample(
+            text =>
+            {
+                foreach (var column in TaxonMarksText.Columns)
+                    TaxonMarksText.Write(TaxonMarksText.Read(new Dictionary<string, string> { [column] = text }, out _));
+                LengthText.Read(text);
+                EvidenceLink.Shown($"http:{text}");
+                Reading.Taxa.Suggest(text);
+                JoinedNames.Split(text);
+            },
+            iter: 20_000);
+
+    [Fact]
     public void RandomDatesNeverEscapeTheirReader() =>
         Gen.OneOf(Gen.Char["0123456789-/:.TWPYMD Jun"].Array[0, 24].Select(c => new string(c)), DateWords.Array[1, 6].Select(string.Concat)).Sample(
             text =>

@@ -18,6 +18,13 @@ internal sealed class GeneratedStream(string beginning, char filling, long filli
     public override int Read(byte[] buffer, int offset, int count)
     {
         var read = (int)Math.Min(count, Length - position);
+        if (position >= beginning.Length && position + read <= beginning.Length + fillingLength)
+        {
+            buffer.AsSpan(offset, read).Fill((byte)filling);
+            position += read;
+            return read;
+        }
+
         for (var i = 0; i < read; i++, position++)
             buffer[offset + i] = (byte)At(position);
         return read;

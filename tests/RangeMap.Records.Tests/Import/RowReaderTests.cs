@@ -53,6 +53,28 @@ public sealed class RowReaderTests
         Assert.Equal(200_000, count);
     }
 
+    // The naive way: a line feed ends a row, with the carriage return before it; nothing else does, and quotation marks are text.
+    [Fact]
+    public void AStatedLineEndAloneEndsARowWhereverTheBufferEnds() =>
+        Gen.Select(Gen.Char["ab\t\"\n\r\u0085"].Array[0, 40].Select(c => new string(c)), Gen.Int[1, 9]).Sample(
+            (text, size) =>
+            {
+                var expected = text.Split('\n')
+                    .Select((line, i) => i < text.Count(c => c == '\n') && line.EndsWith('\r') ? line[..^1] : line)
+                    .Where(line => line.Length > 0)
+                    .Select(line => line.Split('\t'));
+                var rows = new RowReader(new CharSource(new MemoryStream(Encoding.UTF8.GetBytes(text)), TextEncoding.Utf8), RowLimits.Default, new RowDialect(null, '\n'), size) { Separator = '\t' };
+                foreach (var cells in expected)
+                {
+                    Assert.True(rows.Read());
+                    Assert.Null(rows.Fault);
+                    Assert.Equal(cells, Enumerable.Range(0, rows.Count).Select(i => rows[i].ToString()));
+                }
+
+                Assert.False(rows.Read());
+            },
+            iter: 20_000);
+
     private static List<(long Line, string Raw, string? Fault, Cells Cells)> Rows(string text, RowLimits limits, int buffer)
     {
         var rows = new RowReader(new CharSource(new MemoryStream(Encoding.UTF8.GetBytes(text)), TextEncoding.Utf8), limits, null, buffer);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RangeMap.Grids;
 
 namespace RangeMap.Records.Tests;
@@ -40,13 +41,70 @@ public sealed class PlaceTests
     }
 
     [Fact]
-    public void AMissingOrForeignDatumIsInDoubt()
+    public void AMissingOrUnknownDatumIsInDoubt()
     {
         Assert.Equal(Doubts.DatumAssumed, Row($",{Caister},50,").Doubts);
-        var foreign = Row($",{Caister},50,ED50");
-        Assert.Equal(Doubts.DatumAssumed, foreign.Doubts);
-        Assert.Equal(300, foreign.UncertaintyMetres);
+        var unknown = Row($",{Caister},50,Clarke 1858");
+        Assert.Equal(Doubts.DatumAssumed, unknown.Doubts);
+        Assert.Equal(300, unknown.UncertaintyMetres);
     }
+
+    [Theory]
+    // Ordnance Survey, "A guide to coordinate systems in Great Britain": Caister water tower, 52 39 27.2531 N 1 43 4.5177 E on OSGB36, the same point of the National Grid.
+    [InlineData("OSGB36", "52.65757031,1.71792158", 2.9, 2.9)]
+    [InlineData("EPSG:4277", "52.65757031,1.71792158", 2.9, 2.9)]
+    public void OtherDatumsAreShiftedAndLeaveNoDoubt(string datum, string place, double uncertainty, double after)
+    {
+        var record = Row($",{place},{uncertainty.ToString(CultureInfo.InvariantCulture)},{datum}");
+        Assert.Equal((Doubts.None, after), (record.Doubts, record.UncertaintyMetres));
+        var point = NationalGrid.Get(GridId.British).FromLatLon(record.Point!.Value);
+        Assert.Equal(651409.903, point.Easting, 0.02);
+        Assert.Equal(313177.270, point.Northing, 0.02);
+    }
+
+    [Fact]
+    public void TheErrorOfAShiftWidensTheCircle()
+    {
+        // ED50 by EPSG:1133 is good to 10 m; it moves a place in the Channel by about 80 m west and 110 m south.
+        var record = Row(",49.2,-2.1,50,ED50");
+        Assert.Equal((Doubts.None, 60.0), (record.Doubts, record.UncertaintyMetres));
+        Assert.InRange(record.Point!.Value.Latitude, 49.1985, 49.1995);
+        Assert.InRange(record.Point!.Value.Longitude, -2.1020, -2.1005);
+    }
+
+    [Theory]
+    [InlineData("40.7,-74.0", "lat")]
+    [InlineData("-33.9,151.2", "lat")]
+    public void NoShiftMovesAFarPlaceIntoAGrid(string place, string field) =>
+        Assert.Equal(field, Assert.Single(Reading.OfRow(Header, $"Fictus ruber,1998,,{place},50,OSGB36").Refusals).Field);
+
+    [Theory]
+    [InlineData("530800 180100,GB,", "TQ3080080100")]
+    [InlineData("530800 180100,United Kingdom,", "TQ3080080100")]
+    [InlineData("530800 180100,,EPSG:27700", "TQ3080080100")]
+    [InlineData("315904 234671,Ireland,Irish Grid", "O1590434671")]
+    [InlineData("315904 234671,,IE", "O1590434671")]
+    [InlineData("715830 734697,IE,", "ITM715830734697")]
+    [InlineData("TQ3080,Ireland,", "TQ3080")]
+    [InlineData("WV6548,,CI-WGS84", "WV6548")]
+    public void CountryOrGridSystemTellsTheGridOfBareFigures(string cells, string square) =>
+        Assert.Equal(square, Assert.Single(Reading.OfRow("species,date,gridref,country,gridSystem", $"Fictus ruber,1998,{cells}").Records).Square.ToString());
+
+    [Theory]
+    [InlineData("530800 180100,,", "gridref", "which grid")]
+    [InlineData("530800 180100,Utopia,", "gridref", "Utopia")]
+    [InlineData("TQ3080,,IE", "gridref", "Irish")]
+    [InlineData("TQ3080,,moon", "gridSystem", "no grid that is known")]
+    public void WhatTheGridCannotBeIsRefused(string cells, string field, string reason)
+    {
+        var refusal = Assert.Single(Reading.OfRow("species,date,gridref,country,gridSystem", $"Fictus ruber,1998,{cells}").Refusals);
+        Assert.Equal(field, refusal.Field);
+        Assert.Contains(reason, refusal.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AGridSystemBesideCoordinatesAloneIsOfNoAccount() =>
+        Assert.Single(Reading.OfRow("species,date,lat,lon,gridSystem", $"Fictus ruber,1998,{Caister},WGS84").Records);
 
     [Fact]
     public void ExchangedCoordinatesAreReadTheOtherWayInDoubt()

@@ -10,7 +10,10 @@ public sealed class PlaceTextFuzzTests
     private static readonly string[] References = ["", "TQ 308 801", "SO45K", "N45SE", "WV6548", "ITM 715830 734697", "30UXC9912", "10kmE342N321", "530800 180100", "54.1, -2.3"];
     private static readonly string[] Degrees = ["", "54.1", "-2.3", "52.658007833", "1.716073973", "91", "181", "1e3", "54°", "NaN", "-0"];
     private static readonly string[] Uncertainties = ["", "50", "1e5", "0", "-1", "10 m", "NaN", "1e400"];
-    private static readonly string[] Datums = ["", "WGS84", "ED50", "OSGB36", "EPSG:4326", "?"];
+    private static readonly string[] Datums = ["", "WGS84", "ED50", "OSGB36", "TM75", "Amersfoort", "EPSG:4326", "?"];
+
+    private static readonly string[] Countries = ["", "", "GB", "Ireland", "IM", "Jersey", "NL", "Utopia"];
+    private static readonly string[] Systems = ["", "", "", "GB", "Irish Grid", "ITM", "CI-WGS84", "EPSG:28992", "UTM", "EU"];
 
     [Fact]
     public void AnyCellsGiveAPlaceOrAFault() => Run(20_250_107, 200_000);
@@ -32,6 +35,8 @@ public sealed class PlaceTextFuzzTests
                 Longitude = Cell(random, Degrees),
                 Uncertainty = Cell(random, Uncertainties),
                 Datum = Cell(random, Datums),
+                Country = Cell(random, Countries),
+                System = k % 2 == 0 ? "" : Cell(random, Systems),
             };
             var options = new GridReferenceOptions(k % 3 == 0, k % 5 == 0 ? GridId.British : null, k % 7 == 0 ? "GB" : null);
             var read = cells.TryRead(options, out var place, out var fault);

@@ -14,6 +14,15 @@ public sealed class SeenWordsTests
     }
 
     [Fact]
+    public void SeveralColumnsForOneDetailStopNoImportAndTheMostUsualNameHasIt()
+    {
+        var reading = Reading.OfRow("species,date,gridref,record type,dwc:basisOfRecord,forage plant,http://rs.tdwg.org/dwc/terms/associatedTaxa", "Fictus ruber,1998,TQ38,scribble,PreservedSpecimen,ivy,bramble");
+
+        Assert.Equal(("specimen", "bramble"), (reading.Records[0].Evidence, reading.Records[0].Host));
+        Assert.Equal(["kept, not used", "evidence", "kept, not used", "host"], reading.Reader.Mapping.Report.Values.Skip(3));
+    }
+
+    [Fact]
     public void WhatIsNotUnderstoodIsKeptAsWrittenAndRefusesNothing()
     {
         var record = Assert.Single(Reading.OfRow(Header, "Fictus ruber,1998,TQ38,huge,a feeling,see album,,dancing,").Records);

@@ -21,6 +21,7 @@ public sealed partial class SensitivePlaceTests
     [
         "/api/v1/me", "/api/v1/imports", "/api/v1/imports/1", "/api/v1/imports/1/events", "/api/v1/imports/1/refusals", "/api/v1/imports/1/refusals.csv",
         "/api/v1/imports/1/mapping.json", "/api/v1/imports/1/names", "/api/v1/names", "/api/v1/reviews", "/api/v1/reviews/summary",
+        "/api/v1/recorders/1/sheet.csv", "/api/v1/recorders/1/sheet.html",
     ];
 
     [Fact]
@@ -90,8 +91,8 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/squares/{reference}", "/api/v1/places",
-            "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/squares/{reference}", "/api/v1/places",
+            "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
         // A new route must be added to the questions asked here before this list.
@@ -139,6 +140,7 @@ public sealed partial class SensitivePlaceTests
         var of = $"/api/v1/taxa/{taxon}";
         yield return of;
         yield return $"/api/v1/records?taxon={taxon}";
+        yield return $"{of}/season?quality=all";
         foreach (var size in Sizes)
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";

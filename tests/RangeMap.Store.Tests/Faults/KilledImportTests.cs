@@ -33,6 +33,37 @@ public sealed class KilledImportTests : IDisposable
     }
 
     [Fact]
+    public void AnImportKilledAtAnyOfFiftyMomentsIsThereWholeOrNotAtAll()
+    {
+        _store.Import([SomeStore.Version(1), SomeStore.Version(2)]);
+        var chance = new Random(22);
+        var (whole, absent) = (0, 0);
+        for (var moment = 0; moment < 50; moment++)
+        {
+            var (before, batches) = (LogicalDump.Of(_store.Database), new BatchStore(_store.Database).ReadAll().Count);
+            // A third of them in or about the commit, where half an import would be made; some surely after it.
+            if (moment % 10 == 9)
+                KillAt("done", 0, "import-small");
+            else
+                KillAt(moment % 3 == 0 ? LargeImport.Steps : chance.Next(LargeImport.Steps), chance.Next(0, 60), "import-small");
+            _store.Reopen();
+            FromRecords.AssertAgree(_store.Database);
+            if (new BatchStore(_store.Database).ReadAll().Count == batches)
+            {
+                Assert.Equal(before, LogicalDump.Of(_store.Database));
+                absent++;
+                continue;
+            }
+
+            whole++;
+            var undone = new BatchUndo(_store.Database, SomeStore.Clock).Run(batches + 1);
+            Assert.Equal(LargeImport.Steps * 20, undone.Removed);
+        }
+
+        Assert.True(whole > 0 && absent > 0, $"{whole} of the kills came after the commit and {absent} before; the moments must lie on both sides.");
+    }
+
+    [Fact]
     public void AFirstImportThatIsKilledCanBeRunAgain()
     {
         var before = LogicalDump.Of(_store.Database);
@@ -63,10 +94,12 @@ public sealed class KilledImportTests : IDisposable
         }
     }
 
-    private void KillAt(int step, int millisecondsLater)
+    private void KillAt(int step, int millisecondsLater, string how = "import") => KillAt(step.ToString(CultureInfo.InvariantCulture), millisecondsLater, how);
+
+    private void KillAt(string said, int millisecondsLater, string how)
     {
-        using var child = ChildImport.Start(["import", _store.Path, "large"]);
-        Assert.True(child.WaitFor(step.ToString(CultureInfo.InvariantCulture)));
+        using var child = ChildImport.Start([how, _store.Path, "large"]);
+        Assert.True(child.WaitFor(said));
         Thread.Sleep(millisecondsLater);
         child.Kill();
     }

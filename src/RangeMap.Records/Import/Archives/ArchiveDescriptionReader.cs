@@ -1,4 +1,5 @@
 using System.Globalization;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -75,7 +76,7 @@ internal sealed class ArchiveDescriptionReader
         if (field.ShortName.Length == 0)
             throw Problem($"A field names no term (line {_xml.Line}).", "Each field needs the attribute term.");
         if (fields.Count == RowLimits.Default.Fields)
-            throw Problem($"A table has more than {RowLimits.Default.Fields:N0} fields.", "Leave out those that hold nothing.");
+            throw Problem(Invariant($"A table has more than {RowLimits.Default.Fields:N0} fields."), "Leave out those that hold nothing.");
         if (field.Index is not null || field.Default is not null)
             fields.Add(field);
     }

@@ -52,7 +52,7 @@ internal static class ArchiveLayout
                 return TextEncoding.Utf16BigEndian;
             case "UTF-16" or "UTF16" or "UNICODE":
                 return null;
-            case "ISO-8859-1" or "ISO8859-1" or "LATIN1" or "LATIN-1" or "WINDOWS-1252" or "CP1252" or "CP-1252" or "ISO-8859-15":
+            case "ISO-8859-1" or "ISO8859-1" or "LATIN1" or "LATIN-1" or "WINDOWS-1252" or "CP1252" or "CP-1252":
                 return TextEncoding.Windows1252;
             default:
                 throw problem($"The encoding \"{name}\" is not known.", "UTF-8, UTF-16, ISO-8859-1 and windows-1252 can be read.");

@@ -1,5 +1,6 @@
 using System.IO.Hashing;
 using System.Runtime.InteropServices;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -40,11 +41,11 @@ internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable>
         foreach (var note in notes.Concat(_problems))
             yield return note;
         if (core is { Broken: > 0 })
-            yield return $"{core.Broken:N0} rows of the core are broken or repeat an identifier; they were not used.";
+            yield return Invariant($"{core.Broken:N0} rows of the core are broken or repeat an identifier; they were not used.");
         if (core is { Unused: > 0 } && _kept is not null)
-            yield return $"{core.Unused:N0} rows of the core have no occurrence.";
+            yield return Invariant($"{core.Unused:N0} rows of the core have no occurrence.");
         foreach (var kept in Kept)
-            yield return $"{kept.Name}: {kept.Rows:N0} rows of {kept.RowType}, counted and not used" + (kept.Orphans > 0 ? $"; {kept.Orphans:N0} of them belong to no row of the core." : ".");
+            yield return Invariant($"{kept.Name}: {kept.Rows:N0} rows of {kept.RowType}, counted and not used") + (kept.Orphans > 0 ? Invariant($"; {kept.Orphans:N0} of them belong to no row of the core.") : ".");
     }
 
     private void Count(ArchiveTable table, CoreIndex? core)

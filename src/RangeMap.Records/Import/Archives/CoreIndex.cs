@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>The rows of a core that occurrences belong to, such as events, by their identifier; held in memory, up to a limit.</summary>
@@ -41,7 +43,7 @@ internal sealed class CoreIndex
             if (characters > limits.EventCharacters || index._rows.Count > limits.Events)
             {
                 throw ContainerProblem.Of(
-                    $"The archive has more than {limits.Events:N0} rows of {rows.Table.Kind}, or more than {limits.EventCharacters:N0} characters in them.", $"{rows.File}, line {rows.Line}",
+                    Invariant($"The archive has more than {limits.Events:N0} rows of {rows.Table.Kind}, or more than {limits.EventCharacters:N0} characters in them."), $"{rows.File}, line {rows.Line}",
                     "Split the archive, or write date and place into each occurrence.");
             }
         }

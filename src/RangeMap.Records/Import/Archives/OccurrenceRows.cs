@@ -14,7 +14,8 @@ internal sealed class OccurrenceRows : RowSource
     private readonly List<string> _header;
     private bool _isAhead;
     private bool _hasLine;
-    private string? _orphan;
+    private bool _isBroken;
+    private string? _fault;
 
     /// <param name="rows">The table of occurrences.</param>
     /// <param name="core">What they belong to, if they are not the core themselves.</param>
@@ -68,7 +69,7 @@ internal sealed class OccurrenceRows : RowSource
     public override string Place => _rows.Table.Files.Count > 1 ? _rows.File : "";
 
     /// <inheritdoc/>
-    public override string? Fault => _rows.Fault ?? _orphan;
+    public override string? Fault => _fault;
 
     /// <inheritdoc/>
     public override bool IsBlank => _rows.IsBlank;
@@ -78,7 +79,7 @@ internal sealed class OccurrenceRows : RowSource
     {
         get
         {
-            if (_rows.Fault is not null)
+            if (_isBroken)
                 return _rows.Raw;
             if (!_hasLine)
                 BuildLine();
@@ -117,9 +118,10 @@ internal sealed class OccurrenceRows : RowSource
         }
 
         _tally.Note(_rows.Id);
-        _orphan = _core is null || _rows.Fault is not null || _core.MoveTo(_rows.Id)
-            ? null
-            : $"The occurrence belongs to \"{CharSource.Readable(_rows.Id)}\", which the core of the archive does not have.";
+        _fault = _rows.Fault;
+        _isBroken = _fault is not null;
+        if (!_isBroken && _core?.MoveTo(_rows.Id) == false)
+            _fault = $"The occurrence belongs to \"{CharSource.Readable(_rows.Id)}\", which the core of the archive does not have.";
         return true;
     }
 

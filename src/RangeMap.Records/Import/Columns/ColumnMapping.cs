@@ -94,9 +94,13 @@ public sealed class ColumnMapping
         var found = Columns
             .Select((name, column) => (Column: column, Term: find(name)))
             .Where(f => f.Term is { } term && ColumnOf(term) < 0 && _termOfColumn[f.Column] is null && stated?.Columns.Keys.Contains(Columns[f.Column], StringComparer.OrdinalIgnoreCase) != true)
+            .Select(f => (f.Column, Term: f.Term!.Value))
             .ToList();
-        foreach (var (column, term) in found)
-            Assign(column, term!.Value);
+        // Of several columns for one detail the most usual name has it; the others are kept with the row.
+        foreach (var details in found.Where(f => TermNames.IsDetail(f.Term)).GroupBy(f => f.Term))
+            Assign(details.MinBy(f => TermNames.RankOf(f.Term, Columns[f.Column])).Column, details.Key);
+        foreach (var (column, term) in found.Where(f => !TermNames.IsDetail(f.Term)))
+            Assign(column, term);
     }
 
     private void Assign(int column, Term term)

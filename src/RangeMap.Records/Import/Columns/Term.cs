@@ -2,7 +2,7 @@ namespace RangeMap.Records;
 
 /// <summary>
 /// What a column can mean. The names are those of Darwin Core (https://dwc.tdwg.org/terms/) where it has one; startDate,
-/// endDate, gridReference, caste, lengthMm, evidence, evidenceLink, host and behaviour are ours; the names of Darwin Core that come
+/// endDate, gridReference, gridSystem, caste, lengthMm, evidence, evidenceLink, host and behaviour are ours; the names of Darwin Core that come
 /// close to the last four (basisOfRecord, associatedMedia, associatedTaxa, behavior) are read as plain names.
 /// </summary>
 public enum Term
@@ -99,4 +99,10 @@ public enum Term
 
     /// <summary>What it did.</summary>
     Behaviour,
+
+    /// <summary>Country, which tells the grid of eastings and northings without letters.</summary>
+    CountryCode,
+
+    /// <summary>The grid that references are on.</summary>
+    GridSystem,
 }

@@ -39,6 +39,8 @@ public static class TermNames
         [Term.EvidenceLink] = ["associatedMedia", "photo link", "photo url", "image link", "image url", "media link"],
         [Term.Host] = ["associatedTaxa", "host plant", "plant visited", "flower visited", "plant", "forage plant"],
         [Term.Behaviour] = ["behavior", "activity"],
+        [Term.CountryCode] = ["country"],
+        [Term.GridSystem] = ["grid reference system", "grid type"],
     };
 
     private static readonly Dictionary<string, Term> Official = Enum.GetValues<Term>().ToDictionary(t => Plain(Name(t)));
@@ -55,17 +57,30 @@ public static class TermNames
     };
 
     /// <summary>The term whose official name this is, with or without a prefix; null if there is none.</summary>
-    public static Term? FindOfficial(string column)
-    {
-        var prefix = Prefixes.FirstOrDefault(p => column.StartsWith(p, StringComparison.OrdinalIgnoreCase));
-        return Official.TryGetValue(Plain(column[(prefix?.Length ?? 0)..]), out var term) ? term : null;
-    }
+    public static Term? FindOfficial(string column) => Official.TryGetValue(Plain(WithoutPrefix(column)), out var term) ? term : null;
 
     /// <summary>The term that goes by this plain name; null if there is none.</summary>
-    public static Term? FindPlain(string column) => Plainly.TryGetValue(Plain(column), out var term) ? term : null;
+    public static Term? FindPlain(string column) => Plainly.TryGetValue(Plain(WithoutPrefix(column)), out var term) ? term : null;
+
+    /// <summary>
+    /// True for terms that add to a record without changing what, when, where and who: where several plain names claim one, the first in
+    /// the order of <see cref="PlainNamesOf"/> has it and the import goes on.
+    /// </summary>
+    internal static bool IsDetail(Term term) =>
+        term is Term.LengthMm or Term.Evidence or Term.EvidenceLink or Term.Host or Term.Behaviour or Term.OccurrenceRemarks;
+
+    /// <summary>The place of a column's name among the plain names of a term; the number of names for any other name.</summary>
+    internal static int RankOf(Term term, string column)
+    {
+        var rank = Array.FindIndex(PlainNames[term], name => Plain(name) == Plain(WithoutPrefix(column)));
+        return rank < 0 ? PlainNames[term].Length : rank;
+    }
 
     /// <summary>The plain names of a term, for documents and messages.</summary>
     public static IReadOnlyList<string> PlainNamesOf(Term term) => PlainNames[term];
+
+    private static string WithoutPrefix(string column) =>
+        column[(Prefixes.FirstOrDefault(p => column.StartsWith(p, StringComparison.OrdinalIgnoreCase))?.Length ?? 0)..];
 
     private static string Plain(string name) =>
         string.Concat(name.Where(c => c is not (' ' or '_' or '-' or '.'))).ToUpperInvariant();

@@ -20,7 +20,7 @@ public static class TermWords
         [Term.DecimalLatitude] = "Degrees north.",
         [Term.DecimalLongitude] = "Degrees east.",
         [Term.CoordinateUncertaintyInMeters] = "Radius in metres of the circle that holds the place.",
-        [Term.GeodeticDatum] = "Datum of latitude and longitude, such as WGS84.",
+        [Term.GeodeticDatum] = "Datum of latitude and longitude, such as WGS84 or OSGB36.",
         [Term.RecordedBy] = "Who saw it.",
         [Term.IdentifiedBy] = "Who named it.",
         [Term.LifeStage] = "Life stage, such as larva or adult.",
@@ -36,6 +36,8 @@ public static class TermWords
         [Term.EvidenceLink] = "Web address of a photograph or other evidence.",
         [Term.Host] = "Plant visited, or host.",
         [Term.Behaviour] = "What it did.",
+        [Term.CountryCode] = "Country, which tells the grid of eastings and northings without letters.",
+        [Term.GridSystem] = "The grid of the references, such as GB, IE, ITM or EPSG:27700.",
     };
 
     /// <summary>The words for a term.</summary>

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>The problems of packed files, each with the entry at fault.</summary>
@@ -9,8 +11,8 @@ internal static class ContainerProblem
         Of($"{name} is damaged. {detail}", name, "Was it sent whole? Ask for it again, or pack it again.");
 
     public static ImportProblemException TooLarge(string name, long bytes) =>
-        Of($"{name} unpacks to more than {bytes:N0} bytes.", name, "Unpack it and import the table itself, or raise the limit if you trust the file.");
+        Of(Invariant($"{name} unpacks to more than {bytes:N0} bytes."), name, "Unpack it and import the table itself, or raise the limit if you trust the file.");
 
     public static ImportProblemException TooDense(string name, int ratio) =>
-        Of($"{name} unpacks to more than {ratio:N0} times its size, as files made to do harm do.", name, "Unpack it and import the table itself if you trust the file.");
+        Of(Invariant($"{name} unpacks to more than {ratio:N0} times its size, as files made to do harm do."), name, "Unpack it and import the table itself if you trust the file.");
 }

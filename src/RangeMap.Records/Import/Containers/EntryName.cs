@@ -17,7 +17,7 @@ internal static class EntryName
     }
 
     private static string Shown(string name) =>
-        new([.. name.Take(100).Select(c => char.IsControl(c) ? '\uFFFD' : c)]);
+        name.Length == 0 ? "entry without a name" : new([.. name.Take(100).Select(c => char.IsControl(c) ? '\uFFFD' : c)]);
 
     private static ImportProblemException Problem(string what, string where) =>
         ContainerProblem.Of(what, where, "Ask the sender for a file made by an ordinary packing program.");

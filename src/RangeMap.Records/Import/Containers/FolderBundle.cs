@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>The files of a folder and of the folders in it. Links are not followed.</summary>
@@ -22,19 +24,16 @@ internal sealed class FolderBundle : FileBundle
     /// <exception cref="ImportProblemException">It is not there, or holds too much.</exception>
     public static FolderBundle Open(string path, FileLimits limits)
     {
-        var bundle = new FolderBundle(path, limits);
-        var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint, MaxRecursionDepth = 3 };
-        foreach (var file in new DirectoryInfo(path).EnumerateFiles("*", options))
+        try
         {
-            var name = Path.GetRelativePath(path, file.FullName).Replace(Path.DirectorySeparatorChar, '/');
-            if (IsLitter(name))
-                continue;
-            if (bundle._files.Count == limits.Entries)
-                throw ContainerProblem.Of($"The folder holds more than {limits.Entries:N0} files.", path, "Name the folder that holds the archive alone.");
-            bundle._files.Add(name, file);
+            var bundle = new FolderBundle(path, limits);
+            bundle.TakeFiles(path);
+            return bundle;
         }
-
-        return bundle;
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw ContainerProblem.Of($"The folder cannot be read: {e.Message}", path, "Check its name and that you may read it.");
+        }
     }
 
     /// <inheritdoc/>
@@ -44,5 +43,19 @@ internal sealed class FolderBundle : FileBundle
     /// <inheritdoc/>
     public override void Dispose()
     {
+    }
+
+    private void TakeFiles(string path)
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint, MaxRecursionDepth = 3 };
+        foreach (var file in new DirectoryInfo(path).EnumerateFiles("*", options))
+        {
+            var name = Path.GetRelativePath(path, file.FullName).Replace(Path.DirectorySeparatorChar, '/');
+            if (IsLitter(name))
+                continue;
+            if (_files.Count == _limits.Entries)
+                throw ContainerProblem.Of(Invariant($"The folder holds more than {_limits.Entries:N0} files."), path, "Name the folder that holds the archive alone.");
+            _files.Add(name, file);
+        }
     }
 }

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
 using System.IO.Hashing;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -61,7 +62,7 @@ internal sealed class GzipMembers : ReadOnlyStream
         }
         catch (InvalidDataException)
         {
-            throw ContainerProblem.Damaged(_name, $"It cannot be unpacked after byte {_total:N0}.");
+            throw ContainerProblem.Damaged(_name, Invariant($"It cannot be unpacked after byte {_total:N0}."));
         }
     }
 
@@ -83,15 +84,15 @@ internal sealed class GzipMembers : ReadOnlyStream
         BinaryPrimitives.WriteUInt32LittleEndian(trailer, _crc.GetCurrentHashAsUInt32());
         BinaryPrimitives.WriteUInt32LittleEndian(trailer[4..], _length);
         if (!_feed.SkipPast(trailer))
-            throw ContainerProblem.Damaged(_name, $"The checksum after byte {_total:N0} does not fit or is missing.");
+            throw ContainerProblem.Damaged(_name, Invariant($"The checksum after byte {_total:N0} does not fit or is missing."));
         if (_feed.RestIsZeros())
             return;
         if (!_feed.SkipHeader())
-            throw ContainerProblem.Damaged(_name, $"What follows byte {_total:N0} is not gzip.");
+            throw ContainerProblem.Damaged(_name, Invariant($"What follows byte {_total:N0} is not gzip."));
         Begin();
     }
 
-    private ImportProblemException Cut() => ContainerProblem.Damaged(_name, $"It is cut short after byte {_total:N0} of its content.");
+    private ImportProblemException Cut() => ContainerProblem.Damaged(_name, Invariant($"It is cut short after byte {_total:N0} of its content."));
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>What a packed entry says of itself, to be held against what it unpacks to.</summary>
@@ -41,7 +43,7 @@ internal sealed class LimitedStream(Stream inner, PackedEntry entry, FileLimits 
         }
         catch (Exception e) when (e is InvalidDataException or EndOfStreamException or NotSupportedException)
         {
-            throw ContainerProblem.Damaged(entry.Name, $"It cannot be unpacked after byte {_read:N0}.");
+            throw ContainerProblem.Damaged(entry.Name, Invariant($"It cannot be unpacked after byte {_read:N0}."));
         }
     }
 
@@ -51,7 +53,7 @@ internal sealed class LimitedStream(Stream inner, PackedEntry entry, FileLimits 
             return;
         _checked = true;
         if (entry.Bytes is { } bytes && bytes != _read)
-            throw ContainerProblem.Damaged(entry.Name, $"It should hold {bytes:N0} bytes and holds {_read:N0}.");
+            throw ContainerProblem.Damaged(entry.Name, Invariant($"It should hold {bytes:N0} bytes and holds {_read:N0}."));
         if (entry.Crc is { } crc && crc != _crc.GetCurrentHashAsUInt32())
             throw ContainerProblem.Damaged(entry.Name, "Its checksum does not fit its content.");
     }

@@ -5,8 +5,6 @@ namespace RangeMap.Records;
 /// <summary>Opens XML that may come from anyone: no document type, nothing fetched, no huge piece, no deep nesting.</summary>
 internal static class UntrustedXml
 {
-    private const int Deepest = 64;
-
     /// <summary>Reads a file of a bundle and hands its elements on.</summary>
     /// <param name="bundle">Where the file lies.</param>
     /// <param name="name">The file.</param>
@@ -23,24 +21,24 @@ internal static class UntrustedXml
             IgnoreProcessingInstructions = true,
             CloseInput = true,
         };
-        return Guard(name, null, () => new UntrustedXmlReader(XmlReader.Create(stream, settings), name));
-    }
-
-    /// <summary>Turns what the XML reader throws into a problem that names file and line.</summary>
-    internal static T Guard<T>(string name, XmlReader? reader, Func<T> read)
-    {
         try
         {
-            var result = read();
-            if (reader?.Depth > Deepest)
-                throw ContainerProblem.Damaged(name, "Its elements are nested too deeply.");
-            return result;
+            return new UntrustedXmlReader(XmlReader.Create(stream, settings), name);
         }
-        catch (Exception e) when (e is XmlException or ArgumentException or InvalidOperationException)
+        catch (Exception e) when (IsOfXml(e))
         {
-            var line = Math.Max((e as XmlException)?.LineNumber ?? 0, Math.Max((reader as IXmlLineInfo)?.LineNumber ?? 0, 1));
-            throw new ImportProblemException(new($"{name} is no XML that can be read: {FirstSentence(e.Message)}", $"{name}, line {line}", "Make the file again with the program it came from."));
+            throw Problem(name, null, e);
         }
+    }
+
+    /// <summary>True for what an XML reader throws at broken XML; some of it comes as other exceptions than its own.</summary>
+    internal static bool IsOfXml(Exception e) => e is XmlException or ArgumentException or InvalidOperationException;
+
+    /// <summary>The problem that names file and line.</summary>
+    internal static ImportProblemException Problem(string name, XmlReader? reader, Exception e)
+    {
+        var line = Math.Max((e as XmlException)?.LineNumber ?? 0, Math.Max((reader as IXmlLineInfo)?.LineNumber ?? 0, 1));
+        return new(new($"{name} is no XML that can be read: {FirstSentence(e.Message)}", $"{name}, line {line}", "Make the file again with the program it came from."));
     }
 
     private static string FirstSentence(string message) => message.Split(". ")[0].TrimEnd('.') + ".";

@@ -5,6 +5,8 @@ namespace RangeMap.Records;
 /// <summary>Walks through XML forward, by the local names of its elements. Every failure is a problem that names file and line.</summary>
 internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposable
 {
+    private const int Deepest = 64;
+
     /// <summary>The line at hand, from 1.</summary>
     public int Line => ((IXmlLineInfo)xml).LineNumber;
 
@@ -26,11 +28,35 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
     /// <summary>True while standing on text.</summary>
     public bool IsText => xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace;
 
-    /// <summary>The text at hand.</summary>
-    public string Text => xml.Value;
+    /// <summary>The text at hand, of which the end may still have to be read.</summary>
+    public string Text
+    {
+        get
+        {
+            try
+            {
+                return xml.Value;
+            }
+            catch (Exception e) when (UntrustedXml.IsOfXml(e))
+            {
+                throw UntrustedXml.Problem(name, xml, e);
+            }
+        }
+    }
 
     /// <summary>Moves on by one node; false at the end.</summary>
-    public bool Read() => UntrustedXml.Guard(name, xml, xml.Read);
+    public bool Read()
+    {
+        try
+        {
+            var more = xml.Read();
+            return xml.Depth <= Deepest ? more : throw ContainerProblem.Damaged(name, "Its elements are nested too deeply.");
+        }
+        catch (Exception e) when (UntrustedXml.IsOfXml(e))
+        {
+            throw UntrustedXml.Problem(name, xml, e);
+        }
+    }
 
     /// <summary>Moves on by one node inside an element that is not empty; false at its end.</summary>
     /// <param name="depth">How deep that element is nested.</param>
@@ -48,8 +74,11 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
         return false;
     }
 
-    /// <summary>An attribute by its local name; null if it is not there.</summary>
-    public string? Attribute(string localName)
+    /// <summary>An attribute without prefix; null if it is not there.</summary>
+    public string? Attribute(string attribute) => xml.GetAttribute(attribute);
+
+    /// <summary>An attribute by its local name, with whatever prefix; null if it is not there.</summary>
+    public string? PrefixedAttribute(string localName)
     {
         var plain = xml.GetAttribute(localName);
         if (plain is not null || !xml.MoveToFirstAttribute())
@@ -70,14 +99,15 @@ internal sealed class UntrustedXmlReader(XmlReader xml, string name) : IDisposab
         if (IsEmpty)
             return "";
         var depth = Depth;
-        var text = new System.Text.StringBuilder();
-        while (ReadInside(depth))
+        var first = ReadInside(depth) && IsText ? Text : "";
+        System.Text.StringBuilder? all = null;
+        while (!(IsEnd && Depth == depth) && ReadInside(depth))
         {
             if (IsText)
-                text.Append(Text);
+                all = (all ?? new(first)).Append(Text);
         }
 
-        return text.ToString();
+        return all?.ToString() ?? first;
     }
 
     /// <inheritdoc/>

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>Refuses XML with a tag or text so long that reading it would fill the memory.</summary>
@@ -13,7 +15,7 @@ internal sealed class XmlPieceGuard(Stream inner, string name, long longest) : R
         _length = last < 0 ? _length + count : count - last;
         return _length <= longest
             ? count
-            : throw ContainerProblem.Of($"{name} holds a single text or tag of more than {longest:N0} bytes.", name, "Cut the long text down, or save the table as CSV.");
+            : throw ContainerProblem.Of(Invariant($"{name} holds a single text or tag of more than {longest:N0} bytes."), name, "Cut the long text down, or save the table as CSV.");
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -64,7 +65,7 @@ internal sealed class ZipBundle : FileBundle
     private void TakeEntries()
     {
         if (_zip.Entries.Count > _limits.Entries)
-            throw ContainerProblem.Of($"The zip file has {_zip.Entries.Count:N0} entries; at most {_limits.Entries:N0} are read.", "zip file", "Pack the table alone.");
+            throw ContainerProblem.Of(Invariant($"The zip file has {_zip.Entries.Count:N0} entries; at most {_limits.Entries:N0} are read."), "zip file", "Pack the table alone.");
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var entry in _zip.Entries)
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -22,7 +23,7 @@ internal static partial class SharedTextTable
             if (characters > limits.SharedCharacters || texts.Count == limits.SharedTexts)
             {
                 throw ContainerProblem.Of(
-                    $"The workbook shares more than {limits.SharedTexts:N0} texts or {limits.SharedCharacters:N0} characters between its cells.", $"{part}, text {texts.Count + 1:N0}",
+                    Invariant($"The workbook shares more than {limits.SharedTexts:N0} texts or {limits.SharedCharacters:N0} characters between its cells."), Invariant($"{part}, text {texts.Count + 1:N0}"),
                     "Save the sheet as CSV, UTF-8, which is read at any length.");
             }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using static System.FormattableString;
 
 namespace RangeMap.Records;
 
@@ -53,8 +54,9 @@ internal sealed class SheetCells(Workbook book, SheetEntry sheet, FileLimits lim
         _characters = _nextColumn = 0;
         var stated = _xml.Attribute("r");
         Row = stated is null ? Row + 1 : long.TryParse(stated, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
+        var shown = stated ?? "beyond the last";
         if (Row is < 1 or > CellName.Rows)
-            throw ContainerProblem.Damaged($"Sheet \"{sheet.Name}\"", $"A row is numbered {stated ?? "beyond the last"}; a sheet has rows 1 to {CellName.Rows:N0} (line {_xml.Line} of {sheet.Part}).");
+            throw ContainerProblem.Damaged($"Sheet \"{sheet.Name}\"", Invariant($"A row is numbered {shown}; a sheet has rows 1 to {CellName.Rows:N0} (line {_xml.Line} of {sheet.Part})."));
     }
 
     private void ReadCells()

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace RangeMap.Records;
 
 /// <summary>Rows of a sheet under its header. A row is kept as a line of CSV, so that it can be mended as one.</summary>
@@ -80,7 +82,7 @@ internal sealed class SheetRows : RowSource
     public static SheetRows Open(Workbook book, SheetHeader header, ImportOptions options) =>
         header.Names.Count <= RowLimits.Default.Fields
             ? new(book, header, options)
-            : throw ContainerProblem.Of($"The sheet has {header.Names.Count:N0} columns; at most {RowLimits.Default.Fields:N0} are read.", $"sheet \"{header.Sheet.Name}\", row {header.Row}", "Delete the columns that hold nothing.");
+            : throw ContainerProblem.Of(Invariant($"The sheet has {header.Names.Count:N0} columns; at most {RowLimits.Default.Fields:N0} are read."), $"sheet \"{header.Sheet.Name}\", row {header.Row}", "Delete the columns that hold nothing.");
 
     /// <inheritdoc/>
     public override bool Read()

@@ -90,5 +90,5 @@ internal sealed class Workbook
     }
 
     /// <summary>The reference of a sheet to its part is the attribute "id" in the namespace of relationships; "sheetId" is another.</summary>
-    private static string? RelationOf(UntrustedXmlReader xml) => xml.Attribute("id");
+    private static string? RelationOf(UntrustedXmlReader xml) => xml.PrefixedAttribute("id");
 }

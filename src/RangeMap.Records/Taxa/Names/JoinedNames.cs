@@ -3,11 +3,14 @@ namespace RangeMap.Records;
 /// <summary>Takes apart a name that leaves it open which taxon is meant: "A/B", "A or B", "Genus one/two".</summary>
 internal static class JoinedNames
 {
-    /// <summary>The names, each with its genus; null where the text is one name.</summary>
+    /// <summary>More names than anybody hesitates between.</summary>
+    private const int MostNames = 10;
+
+    /// <summary>The names, each with its genus; null where the text is one name, or so many that it is none.</summary>
     public static IReadOnlyList<string>? Split(string name)
     {
         var parts = name.Replace(" or ", "/", StringComparison.OrdinalIgnoreCase).Split('/', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (parts.Length < 2)
+        if (parts.Length is < 2 or > MostNames)
             return null;
         var genus = parts[0].Split(' ')[0];
         return [.. parts.Select(part => part.Contains(' ', StringComparison.Ordinal) ? part : $"{genus} {part}")];

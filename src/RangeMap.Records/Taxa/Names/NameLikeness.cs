@@ -3,7 +3,7 @@ namespace RangeMap.Records;
 /// <summary>How unlike two names are, in edits. Both in capitals.</summary>
 internal static class NameLikeness
 {
-    /// <summary>More edits than this never lead to a suggestion.</summary>
+    /// <summary>More edits than this make no suggestion.</summary>
     private const int MostEdits = 6;
 
     private const double SameButAbbreviated = 0.25;

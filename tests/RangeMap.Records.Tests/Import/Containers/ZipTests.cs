@@ -115,7 +115,7 @@ public sealed class ZipTests
 
     [Theory]
     [InlineData("%PDF-1.7", "PDF")]
-    [InlineData("PAR1xxxx", "Parquet")]
+    [InlineData("PAR1\u0015xxx", "Parquet")]
     [InlineData("SQLite format 3\0", "SQLite")]
     [InlineData("<!doctype html><p>", "web page")]
     [InlineData("\uFEFF<?xml version='1.0'?>", "XML")]

@@ -103,6 +103,17 @@ public sealed class BadWorkbookTests
         Assert.Contains(reading.Reader.Notes, n => n.Contains("C2", StringComparison.Ordinal));
     }
 
+    // A merged heading stands in its first cell alone.
+    [Fact]
+    public void MergedAndEmptyHeadingsAreNumbered()
+    {
+        var rows = SomeWorkbook.Row(5, "species", "date", "", "gridref", "", "") + SomeWorkbook.Row(6, "Fictus ruber", "1998", "about noon", "TQ38");
+        var reading = Reading.Of(SomeWorkbook.Of(rows).ToStream());
+
+        Assert.Equal(["species", "date", "(column 3)", "gridref"], reading.Reader.Mapping.Columns);
+        Assert.Single(reading.Records);
+    }
+
     [Fact]
     public void NumericDatesInTextCellsNeedAProofOfTheirOrderToo()
     {

@@ -27,6 +27,7 @@ public sealed class WorkbookTests
             reading.Records.Select(r => r.Dates));
         Assert.Contains(reading.Reader.Notes, n => n.Contains("\"Records\"", StringComparison.Ordinal));
         Assert.Contains(reading.Reader.Notes, n => n.Contains("#N/A", StringComparison.Ordinal));
+        Assert.Contains(reading.Reader.Notes, n => n.StartsWith("1 dates were plain numbers", StringComparison.Ordinal));
         Assert.Equal((FileKind.Worksheet, "Records"), (reading.Reader.File.Kind, reading.Reader.File.Sheet));
     }
 

@@ -1,0 +1,59 @@
+using RangeMap.Server;
+
+namespace RangeMap.Benchmarks;
+
+/// <summary>
+/// Mixed rows to maps that can be asked for, against the sqlite3 shell that loads the same file as text and makes one index;
+/// then 10,000 rows more, and the indexes by which records are looked up, which maps do not wait for.
+/// </summary>
+internal static class ImportMixed
+{
+    private const string Shell = "/usr/bin/sqlite3";
+
+    public static async Task RunAsync(long rows)
+    {
+        var file = MixedFile.Of(rows);
+        var data = Path.Combine(file.Folder, "data");
+        ImportAnswer? answer = null;
+        var ours = await Timing.OfAsync("import of mixed rows", async () => answer = await ImportAsync(data, file.Records, file.TaxonList), () => Clear(data), runs: 1);
+        ours.Print(rows, "rows");
+        Console.WriteLine($"  {answer!.Figures.Accepted} accepted, {answer.Figures.Refused} refused; memory at most {PeakMb()} MB; database {new FileInfo(Path.Combine(data, "rangemap.sqlite")).Length >> 20} MB");
+        if (File.Exists(Shell))
+        {
+            var peerFile = Path.Combine(file.Folder, "peer.sqlite");
+            string[] arguments = [peerFile, ".mode csv", $".import {file.Records} record", "CREATE INDEX by_name ON record (scientificName, eventDate)"];
+            var peer = Timing.OfProgram("sqlite3 .import and one index", Shell, arguments, () => File.Delete(peerFile));
+            peer.Print(rows, "rows");
+            ours.PrintRatio(peer);
+            File.Delete(peerFile);
+        }
+
+        var folder = DataFolder.Open(data);
+        var indexes = await Timing.OfAsync("look-up indexes", () => Task.Run(() => Store.LookupIndexes.Make(folder.Database)), runs: 1);
+        indexes.Print();
+        var addition = await Timing.OfAsync("10,000 rows more", async () => answer = await ImportFile.RunAsync(folder, new(file.Addition, "mixed"), TimeProvider.System), runs: 1);
+        addition.Print(MixedFile.AddedRows, "rows");
+        Console.WriteLine($"  {answer.Figures.Accepted} accepted, {answer.Figures.Refused} refused");
+        Clear(data);
+    }
+
+    private static async Task<ImportAnswer> ImportAsync(string data, string records, string taxa)
+    {
+        var folder = DataFolder.Open(data);
+        LoadTaxonList.Run(folder, taxa, TimeProvider.System);
+        return await ImportFile.RunAsync(folder, new(records, "mixed"), TimeProvider.System);
+    }
+
+    private static void Clear(string folder)
+    {
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        if (Directory.Exists(folder))
+            Directory.Delete(folder, recursive: true);
+    }
+
+    private static long PeakMb()
+    {
+        using var process = System.Diagnostics.Process.GetCurrentProcess();
+        return process.PeakWorkingSet64 >> 20;
+    }
+}
