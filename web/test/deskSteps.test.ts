@@ -19,6 +19,11 @@ describe('what is said of columns', () => {
     expect(mappingFile(readAs(NOTHING_SAID, shown, 'Wer', 'scientificName')).columns).toEqual({ Art: null, Wer: 'scientificName', Wo: null });
   });
 
+  test('choices made before the server has answered the first all count', () => {
+    const both = readAs(readAs(NOTHING_SAID, shown, 'Wo', 'gridReference'), shown, 'Wer', 'recordedBy');
+    expect(mappingFile(both).columns).toEqual({ Art: 'scientificName', Wer: 'recordedBy', Wo: 'gridReference' });
+  });
+
   test('what was chosen shows also while the server cannot read the file yet', () => {
     const saying = readAs(NOTHING_SAID, shown, 'Wo', 'gridReference');
     expect(asSaid(preview(['Art', null], ['Wer', null], ['Wo', null]), saying).columns.map(({ term }) => term)).toEqual(['scientificName', null, 'gridReference']);
