@@ -17,9 +17,10 @@ export function asSaid(preview: Preview, { columns }: Saying): Preview {
   return { ...preview, columns: preview.columns.map((column) => said.has(column.name) ? { ...column, term: said.get(column.name)! } : column) };
 }
 
-/** Columns as they are shown, and one of them read as something else. A term that another column had moves over. */
-export function readAs(saying: Saying, { columns }: Preview, header: string, term: string | null): Saying {
-  const read = columns.map(({ name, term: was }): [string, string | null] => [name, name === header ? term : was === term ? null : was]);
+/** Columns as they are read now, and one of them read as something else. A term that another column had moves over. */
+export function readAs(saying: Saying, preview: Preview, header: string, term: string | null): Saying {
+  // Choices may come faster than previews: what was said last counts, not what is shown.
+  const read = asSaid(preview, saying).columns.map(({ name, term: was }): [string, string | null] => [name, name === header ? term : was === term ? null : was]);
   return { ...saying, columns: new Map(read) };
 }
 

@@ -21,7 +21,7 @@ export function mountRefusals(host: HTMLElement, desk: Desk, { id, batch, report
 
   host.append(
     el('h3', {}, el('span', {}, 'Refused rows'), el('span', { class: 'aside' }, counted(refused, 'row'))),
-    el('p', {}, 'The download has the file’s own columns with the reason beside each row. Mend it, and send it under the same data set.'),
+    el('p', {}, 'The download has the file’s own columns with the reason beside each row. Mend it, send it under the same data set, and have it read like this import.'),
     el('p', { class: 'row' }, get, again),
     el('p', { class: 'note' }, 'Sending them again as they are helps after names were accepted or the taxon list was mended.'), fault,
     el('table', { class: 'stacked refusal-rows' }, el('thead', {}, el('tr', {}, ...['Line', 'Column', 'It says', 'What is wrong'].map((name) => el('th', { scope: 'col', class: 'words' }, name)))), body), more);

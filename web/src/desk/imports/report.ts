@@ -47,7 +47,7 @@ export function drawFigures(report: ImportReport, batch: number | null = null): 
   return [
     el('dl', { class: 'figure-row' }, figure(read, read === 1 ? 'row read' : 'rows read', 'read'), figure(accepted, 'new', 'new'), figure(updated, 'changed', 'changed'),
       figure(unchanged, 'known already', 'known'), figure(refused, 'refused', refused > 0 ? 'refused' : 'none')),
-    el('p', { class: 'note' }, [form === null ? null : `Read as ${form}`, seconds === null ? null : `in ${counted(Math.max(1, Math.round(seconds)), 'second')}`].filter((t) => t !== null).join(' '), '.'),
+    el('p', { class: 'note' }, [form === null ? null : `Read as ${form}`, seconds === null ? null : seconds < 1 ? 'in less than a second' : `in ${counted(Math.round(seconds), 'second')}`].filter((t) => t !== null).join(' '), '.'),
     doubts.length === 0 ? el('p', {}, 'No record needs a second look.') : el('div', { class: 'doubts' },
       el('p', {}, 'Records to look at again, by what was noticed (one record can be under several):'),
       el('ul', {}, ...doubts.map(([code, n]) => el('li', {}, batch === null ? plainCode(code) : reviewLink(code, batch), el('span', { class: 'aside' }, ` ${count(n)}`))))),
