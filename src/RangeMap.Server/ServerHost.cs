@@ -54,6 +54,7 @@ public static class ServerHost
         api.MapTiles();
         api.MapSpread();
         api.MapSeason();
+        api.MapDoubts();
         api.MapSquares();
         api.MapPlaces();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();

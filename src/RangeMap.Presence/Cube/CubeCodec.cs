@@ -8,12 +8,23 @@ namespace RangeMap.Presence;
 public static class CubeCodec
 {
     /// <summary>The packed form; the empty cube packs to no bytes.</summary>
-    public static byte[] Pack(TaxonCube cube)
+    public static byte[] Pack(TaxonCube cube) => Pack(cube.Cells);
+
+    /// <summary>Gathers cells in any order into a cube's packed form; sorts and sums in the memory given, which may be used again.</summary>
+    /// <param name="cells">The cells.</param>
+    /// <param name="count">Number of cells of the cube.</param>
+    public static byte[] PackSum(Span<CubeCell> cells, out int count)
     {
-        var bytes = new VarintWriter(cube.Cells.Length * 8);
+        count = TaxonCube.SumInPlace(cells);
+        return Pack(cells[..count]);
+    }
+
+    private static byte[] Pack(ReadOnlySpan<CubeCell> cells)
+    {
+        var bytes = new VarintWriter(cells.Length * 8);
         long square = 0;
         var day = 0;
-        foreach (ref readonly var cell in cube.Cells)
+        foreach (ref readonly var cell in cells)
         {
             if (cell.SquareCode != square)
                 day = 0;

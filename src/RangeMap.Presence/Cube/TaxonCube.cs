@@ -24,11 +24,7 @@ public sealed class TaxonCube
     }
 
     /// <summary>Gathers cells in any order, sorting the given memory in place.</summary>
-    public static TaxonCube Gather(Span<CubeCell> cells)
-    {
-        cells.Sort();
-        return new(Sum(cells));
-    }
+    public static TaxonCube Gather(Span<CubeCell> cells) => new(cells[..SumInPlace(cells)].ToArray());
 
     /// <summary>The sum of cubes.</summary>
     public static TaxonCube Sum(IReadOnlyCollection<TaxonCube> cubes)
@@ -51,24 +47,24 @@ public sealed class TaxonCube
 
     private static TaxonCube Settle(CubeCell[] cells)
     {
-        Array.Sort(cells);
-        return new(Sum(cells));
+        Array.Resize(ref cells, SumInPlace(cells));
+        return new(cells);
     }
 
-    private static CubeCell[] Sum(ReadOnlySpan<CubeCell> sorted)
+    /// <summary>Sorts cells and sums equal places and times, all in the memory given; the number of cells that are left at its beginning.</summary>
+    internal static int SumInPlace(Span<CubeCell> cells)
     {
-        var summed = new CubeCell[sorted.Length];
+        cells.Sort();
         var count = 0;
-        for (var i = 0; i < sorted.Length;)
+        for (var i = 0; i < cells.Length;)
         {
-            var cell = sorted[i++];
-            while (i < sorted.Length && sorted[i].SamePlaceAndTime(cell))
-                cell = cell with { Counts = cell.Counts + sorted[i++].Counts };
+            var cell = cells[i++];
+            while (i < cells.Length && cells[i].SamePlaceAndTime(cell))
+                cell = cell with { Counts = cell.Counts + cells[i++].Counts };
             if (!cell.Counts.IsZero)
-                summed[count++] = cell;
+                cells[count++] = cell;
         }
 
-        Array.Resize(ref summed, count);
-        return summed;
+        return count;
     }
 }

@@ -14,22 +14,15 @@ public sealed class VisitLog
     public ReadOnlySpan<VisitEntry> Entries => _entries;
 
     /// <summary>Gathers entries in any order, sorting the given memory in place; equal notes are summed.</summary>
-    public static VisitLog Gather(Span<VisitEntry> entries)
-    {
-        entries.Sort();
-        var summed = new VisitEntry[entries.Length];
-        var count = 0;
-        for (var i = 0; i < entries.Length;)
-        {
-            var entry = entries[i++];
-            while (i < entries.Length && entries[i].SameNote(entry))
-                entry = entry with { Count = entry.Count + entries[i++].Count };
-            if (entry.Count != 0)
-                summed[count++] = entry;
-        }
+    public static VisitLog Gather(Span<VisitEntry> entries) => new(entries[..SumInPlace(entries)].ToArray());
 
-        Array.Resize(ref summed, count);
-        return new(summed);
+    /// <summary>Gathers entries in any order into a log's packed form; sorts and sums in the memory given, which may be used again.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <param name="count">Number of entries of the log.</param>
+    public static byte[] PackSum(Span<VisitEntry> entries, out int count)
+    {
+        count = SumInPlace(entries);
+        return Pack(entries[..count]);
     }
 
     /// <summary>The sum of logs.</summary>
@@ -48,11 +41,13 @@ public sealed class VisitLog
     public static PackedVisits Scan(ReadOnlySpan<byte> bytes) => new(bytes);
 
     /// <summary>Packs the log as differences between neighbours, about five bytes an entry.</summary>
-    public byte[] Pack()
+    public byte[] Pack() => Pack(_entries);
+
+    private static byte[] Pack(ReadOnlySpan<VisitEntry> entries)
     {
-        var bytes = new VarintWriter(_entries.Length * 6);
+        var bytes = new VarintWriter(entries.Length * 6);
         VisitEntry before = default;
-        foreach (ref readonly var entry in Entries)
+        foreach (ref readonly var entry in entries)
         {
             bytes.Write(entry.SquareCode - before.SquareCode);
             bytes.Write(entry.Day - before.Day);
@@ -73,5 +68,21 @@ public sealed class VisitLog
         foreach (var entry in new PackedVisits(bytes))
             entries.Add(entry);
         return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(entries));
+    }
+
+    private static int SumInPlace(Span<VisitEntry> entries)
+    {
+        entries.Sort();
+        var count = 0;
+        for (var i = 0; i < entries.Length;)
+        {
+            var entry = entries[i++];
+            while (i < entries.Length && entries[i].SameNote(entry))
+                entry = entry with { Count = entry.Count + entries[i++].Count };
+            if (entry.Count != 0)
+                entries[count++] = entry;
+        }
+
+        return count;
     }
 }

@@ -46,7 +46,7 @@ internal static class ImportEndpoints
 
     private static ImportListJson List(ImportRunner runner, DataFolder folder)
     {
-        var waiting = runner.All.Where(upload => upload.State != ImportState.Done).Select(ImportJson.Of);
+        var waiting = runner.All.Where(upload => upload.State is not (ImportState.Done or ImportState.Undone)).Select(ImportJson.Of);
         return new([.. waiting, .. new BatchStore(folder.Database).ReadAll().Select(ImportJson.Of)]);
     }
 

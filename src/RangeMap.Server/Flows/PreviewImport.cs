@@ -43,7 +43,7 @@ internal static class PreviewImport
         {
             // The columns are shown all the same, for a person to say what they mean.
             var unread = seen.Rows.Select((cells, i) => new PreviewRow(i + 1, cells, null, null));
-            return new(seen, ColumnMapping.Draft(seen.Columns), [.. unread], new(), stopped.Problem);
+            return new(seen, ColumnMapping.Draft(seen.Columns, options.Mapping), [.. unread], new(), stopped.Problem);
         }
     }
 }

@@ -36,7 +36,7 @@ internal sealed class DecisionWriter
             return;
         }
 
-        if (mark.Version is { } seen && seen != row.Content)
+        if (mark.Version is { } seen && seen != row.Version)
         {
             _changedMeanwhile.Add(mark.Id);
             return;

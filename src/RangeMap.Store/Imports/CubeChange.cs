@@ -21,21 +21,20 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     private const int MostGathered = 2_000_000;
 #endif
 
-    private Dictionary<int, List<CubeCell>> _cells = [];
-    private List<VisitEntry> _visits = [];
+    private Gathering _now = new(), _packed = new();
     private int _gathered;
     private Task<PackedChange>? _packing;
 
     public void Add(int taxon, in CubeCell cell)
     {
-        ref var cells = ref CollectionsMarshal.GetValueRefOrAddDefault(_cells, taxon, out _);
+        ref var cells = ref CollectionsMarshal.GetValueRefOrAddDefault(_now.Cells, taxon, out _);
         (cells ??= []).Add(cell);
         PackWhenMany();
     }
 
     public void Add(in VisitEntry visit)
     {
-        _visits.Add(visit);
+        _now.Visits.Add(visit);
         PackWhenMany();
     }
 
@@ -61,9 +60,9 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     public void BeginPacking()
     {
         WritePacked();
-        var (cells, visits) = (_cells, _visits);
-        (_cells, _visits, _gathered) = ([], [], 0);
-        _packing = Task.Run(() => PackedChange.Of(cells, visits));
+        var gathering = _now;
+        (_now, _packed, _gathered) = (_packed, _now, 0);
+        _packing = Task.Run(() => PackedChange.Of(gathering.Cells, gathering.Visits));
     }
 
     /// <summary>Writes all that was added.</summary>
@@ -81,6 +80,7 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
         foreach (var (taxon, segment) in packed.Cubes)
             CubeStore.Add(connection, transaction, taxon, segment);
         CubeStore.Add(connection, transaction, packed.Visits);
+        _packed.Clear();
         _packing = null;
     }
 
@@ -88,5 +88,20 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     {
         if (++_gathered >= MostGathered)
             BeginPacking();
+    }
+
+    /// <summary>What has gathered. There are two, used in turn, so that their memory is not made anew for each packing.</summary>
+    private sealed class Gathering
+    {
+        public Dictionary<int, List<CubeCell>> Cells { get; } = [];
+
+        public List<VisitEntry> Visits { get; } = [];
+
+        public void Clear()
+        {
+            foreach (var cells in Cells.Values)
+                cells.Clear();
+            Visits.Clear();
+        }
     }
 }

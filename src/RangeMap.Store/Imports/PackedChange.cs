@@ -10,8 +10,8 @@ internal sealed record PackedChange(IReadOnlyList<(int Taxon, PackedSegment Segm
 {
     /// <summary>Gathers and packs; the lists are sorted in place.</summary>
     public static PackedChange Of(Dictionary<int, List<CubeCell>> cells, List<VisitEntry> visits) => new(
-        [.. cells.Select(pair => (pair.Key, PackedSegment.Of(TaxonCube.Gather(CollectionsMarshal.AsSpan(pair.Value)))))],
-        PackedSegment.Of(VisitLog.Gather(CollectionsMarshal.AsSpan(visits))));
+        [.. cells.Where(pair => pair.Value.Count > 0).Select(pair => (pair.Key, PackedSegment.OfCells(CollectionsMarshal.AsSpan(pair.Value))))],
+        PackedSegment.OfVisits(CollectionsMarshal.AsSpan(visits)));
 }
 
 /// <summary>A packed cube or visit log.</summary>
@@ -19,6 +19,18 @@ internal sealed record PackedChange(IReadOnlyList<(int Taxon, PackedSegment Segm
 /// <param name="Data">The packed form.</param>
 internal readonly record struct PackedSegment(int Entries, byte[] Data)
 {
+    public static PackedSegment OfCells(Span<CubeCell> cells)
+    {
+        var data = CubeCodec.PackSum(cells, out var count);
+        return new(count, data);
+    }
+
+    public static PackedSegment OfVisits(Span<VisitEntry> visits)
+    {
+        var data = VisitLog.PackSum(visits, out var count);
+        return new(count, data);
+    }
+
     public static PackedSegment Of(TaxonCube cube) => new(cube.Cells.Length, CubeCodec.Pack(cube));
 
     public static PackedSegment Of(VisitLog log) => new(log.Entries.Length, log.Pack());

@@ -40,6 +40,9 @@ internal sealed record RecordRow
 
     public RecordId Identity => RecordId.Of(Dataset, KeyHigh, KeyLow);
 
+    /// <summary>Changes whenever the file says something else of the record, or somebody decides on it.</summary>
+    public long Version => RecordVersion.Of(Content, Taxon, Status);
+
     public RecordRow With(Standing standing) => this with
     {
         Taxon = standing.Taxon,

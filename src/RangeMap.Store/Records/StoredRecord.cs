@@ -9,8 +9,8 @@ public sealed record StoredRecord
     /// <summary>Its name for good.</summary>
     public RecordId Id => RecordId.Of(DatasetNumber, KeyHigh, KeyLow);
 
-    /// <summary>Changes whenever the file says something else of the record.</summary>
-    public long Version => Content;
+    /// <summary>Changes whenever the file says something else of the record, or somebody decides on it.</summary>
+    public long Version => RecordVersion.Of(Content, Taxon, Status);
 
     /// <summary>The data set's identifier.</summary>
     public string Dataset { get; init; } = "";

@@ -64,6 +64,18 @@ public sealed class ReviewByHttpTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task OfTwoReviewersWhoSawTheSameTheSecondIsToldThatItChanged()
+    {
+        var record = await FindAsync("c");
+        await DecideAsync(record, new { status = "confirmed", version = record.Text("version") });
+        await RunningServer.JsonAsync(_reviewer.PostAsJsonAsync(Reviews(record), new { status = "rejected", reason = "No.", version = record.Text("version") }), HttpStatusCode.Conflict);
+    }
+
+    [Fact]
+    public async Task EveryDoubtHasACodeAndATitle() =>
+        Assert.Contains((await _server.GetJsonAsync("/api/v1/doubts"))["doubts"]!.AsArray(), doubt => doubt!.Text("code") == "nameUncertain" && doubt!.Text("title").Length > 0);
+
+    [Fact]
     public async Task ARejectionNeedsAReasonAndIsTakenBack()
     {
         var record = await FindAsync("a");

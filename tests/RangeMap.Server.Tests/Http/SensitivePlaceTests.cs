@@ -91,7 +91,7 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/squares/{reference}", "/api/v1/places",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
@@ -115,6 +115,7 @@ public sealed partial class SensitivePlaceTests
         yield return "/api/v1/about";
         yield return "/api/v1/taxa";
         yield return "/api/v1/places?q=NZ2161";
+        yield return "/api/v1/doubts";
         yield return "/api/v1/records";
         yield return "/api/v1/records?limit=2";
         yield return "/api/v1/records?status=unreviewed&from=2005-01-01&to=2012-12-31";

@@ -39,14 +39,23 @@ public sealed class ColumnMapping
     }
 
     /// <summary>What the columns mean as far as their names tell, for a person to complete: of two that claim one term the first has it.</summary>
-    public static ColumnMapping Draft(IReadOnlyList<string> header)
+    /// <param name="header">The headers.</param>
+    /// <param name="stated">What was stated so far; statements about columns that are not there, or that claim a term again, are passed over.</param>
+    public static ColumnMapping Draft(IReadOnlyList<string> header, MappingFile? stated = null)
     {
-        var mapping = new ColumnMapping(NamesOf(header), stated: null);
+        var mapping = new ColumnMapping(NamesOf(header), stated);
+        var said = new Dictionary<string, Term?>(stated?.Columns ?? new Dictionary<string, Term?>(), StringComparer.OrdinalIgnoreCase);
+        for (var column = 0; column < header.Count; column++)
+        {
+            if (said.GetValueOrDefault(mapping.Columns[column]) is { } term && mapping.ColumnOf(term) < 0)
+                mapping.Assign(column, term);
+        }
+
         foreach (var find in (Func<string, Term?>[])[TermNames.FindOfficial, TermNames.FindPlain])
         {
             for (var column = 0; column < header.Count; column++)
             {
-                if (mapping.TermOf(column) is null && find(mapping.Columns[column]) is { } term && mapping.ColumnOf(term) < 0)
+                if (mapping.TermOf(column) is null && !said.ContainsKey(mapping.Columns[column]) && find(mapping.Columns[column]) is { } term && mapping.ColumnOf(term) < 0)
                     mapping.Assign(column, term);
             }
         }

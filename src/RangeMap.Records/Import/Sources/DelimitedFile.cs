@@ -8,6 +8,7 @@ internal sealed class DelimitedFile : RecordFile
     private readonly ImportOptions _options;
     private readonly bool _isGzip;
     private readonly Stream _firstReading;
+    private DelimitedRows? _rows;
 
     /// <param name="stream">Where the file can be read again, if it can.</param>
     /// <param name="firstReading">The file from its beginning: the same stream, or one that replays what was already read of it.</param>
@@ -24,10 +25,10 @@ internal sealed class DelimitedFile : RecordFile
     }
 
     /// <inheritdoc/>
-    public override FileDescription Description => new(FileKind.DelimitedText, _isGzip ? "delimited text, packed with gzip" : "delimited text");
+    public override FileDescription Description => new(FileKind.DelimitedText, _rows is null ? "delimited text" : $"{SeparatorWords(_rows.Separator)}-separated text, {EncodingWords(_rows.Encoding)}{(_isGzip ? ", packed with gzip" : "")}");
 
     /// <inheritdoc/>
-    public override RowSource Open() => OpenFrom(_firstReading);
+    public override RowSource Open() => _rows = OpenFrom(_firstReading);
 
     /// <inheritdoc/>
     protected override RowSource OpenAgain()
@@ -35,6 +36,22 @@ internal sealed class DelimitedFile : RecordFile
         _stream.Position = _start;
         return OpenFrom(_stream);
     }
+
+    private static string SeparatorWords(char separator) => separator switch
+    {
+        ',' => "comma",
+        ';' => "semicolon",
+        '\t' => "tab",
+        '|' => "bar",
+        _ => $"'{separator}'",
+    };
+
+    private static string EncodingWords(TextEncoding encoding) => encoding switch
+    {
+        TextEncoding.Utf8 => "UTF-8",
+        TextEncoding.Utf16LittleEndian or TextEncoding.Utf16BigEndian => "UTF-16",
+        _ => "Windows-1252",
+    };
 
     private DelimitedRows OpenFrom(Stream stream) =>
         _isGzip
