@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { makeEventReader } from '../src/desk/events.ts';
+import type { ImportLine, RecordLine } from '../src/desk/answers.ts';
+import { eventsOf, makeEventReader } from '../src/desk/events.ts';
 import { keepReason, recentReasons } from '../src/desk/review/reasons.ts';
 import { nearbyInWords } from '../src/desk/review/nearby.ts';
 import { pace } from '../src/desk/upload.ts';
-import { bytes, days, plainCode, timeLeft } from '../src/desk/words.ts';
+import { bytes, days, plainCode, seen, stateWords, timeLeft } from '../src/desk/words.ts';
 import { readReference } from '../src/squares/names.ts';
 
 describe('words of the desk', () => {
@@ -14,6 +15,15 @@ describe('words of the desk', () => {
     ['2026-06-07', '2026-07-01', '7 Jun 2026 – 1 Jul 2026'], ['1998-01-01', '1999-12-31', '1 Jan 1998 – 31 Dec 1999'],
   ])('%s to %s', (first, last, words) => expect(days(first, last)).toBe(words));
   test('a code is readable', () => expect(plainCode('twoFarPlaces')).toBe('two far places'));
+  test.each([
+    [{ count: 6, stage: 'worker', sex: 'female' }, '6 workers'], [{ count: 1, stage: 'queen', lengthMm: 18 }, '1 queen, 18 mm'], [{ count: 2, stage: 'larva' }, '2 larvae'],
+    [{ count: 3, sex: 'male' }, '3, male'], [{ sex: 'female', lengthMm: 14 }, 'female, 14 mm'], [{ count: 2, stage: 'old ones' }, '2, old ones'],
+    [{ present: false }, 'looked for and not found'], [{}, ''],
+  ])('%j was seen', (said, words) => expect(seen({ count: null, stage: null, sex: null, lengthMm: null, present: true, ...said } as RecordLine)).toBe(words));
+  test.each([
+    [{ state: 'received', report: { dryRun: true } }, 'tried, not imported'], [{ state: 'running', progress: { fraction: 0.419 } }, 'being read, 41 %'],
+    [{ state: 'done', report: { refused: 1200 } }, 'done, 1,200 refused'], [{ state: 'done', report: { refused: 0 } }, 'done'], [{ state: 'undone', report: { refused: 3 } }, 'taken back'],
+  ])('%j in words', (line, words) => expect(stateWords({ report: null, progress: null, ...line } as ImportLine)).toBe(words));
   test('no rate is told before the line has settled', () => {
     expect(pace(1_000, 10_000, 100).secondsLeft).toBeNull();
     expect(pace(1_000_000, 10_000_000, 2_000)).toEqual({ bytes: 1_000_000, of: 10_000_000, perSecond: 500_000, secondsLeft: 18 });
@@ -28,6 +38,15 @@ describe('events', () => {
       expect([...read(text.slice(0, cut)), ...read(text.slice(cut))]).toEqual([{ name: 'progress', data: '{"rows":1}' }, { name: 'end', data: 'a\nb' }]);
     }
   });
+});
+
+test('a stream is read as it comes, with letters cut in two, and ends with it', async () => {
+  const bytes = new TextEncoder().encode('event: end\ndata: {"file":"Käfer.csv"}\n\ndata: not whole');
+  const pieces = Array.from(bytes, (byte) => new Uint8Array([byte]));
+  const stream = new ReadableStream<Uint8Array>({ pull: (to) => { const piece = pieces.shift(); if (piece === undefined) to.close(); else to.enqueue(piece); } });
+  const told = [];
+  for await (const event of eventsOf(stream)) told.push(event);
+  expect(told).toEqual([{ name: 'end', data: '{"file":"Käfer.csv"}' }]);
 });
 
 describe('recent reasons', () => {

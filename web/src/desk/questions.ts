@@ -35,6 +35,7 @@ export function makeQuestions(ask: Ask) {
     decide: ({ id, version }: RecordLine, verdict: Verdict) => ask.post<RecordDetail>(`/records/${part(id)}/reviews`, { ...verdict, version }),
     decideMany: (records: readonly RecordLine[], verdict: Verdict) =>
       ask.post<Decided>('/reviews', { ...verdict, records: records.map(({ id, version }) => ({ id, version })) }),
+    sheet: (recorder: string) => ask.file(`/recorders/${part(recorder)}/sheet.html`),
     reverse: (decision: number) => ask.remove<Decided>(`/reviews/${decision}`),
   };
 }

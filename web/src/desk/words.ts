@@ -63,10 +63,21 @@ export function stateWords({ state, report, progress }: ImportLine): string {
 
 export const STATUS_WORDS: Record<Status, string> = { unreviewed: 'Unreviewed', confirmed: 'Confirmed', doubtful: 'Doubtful', rejected: 'Rejected' };
 
+const PLURALS = new Map([
+  ...['queen', 'worker', 'male', 'female', 'egg', 'nymph', 'adult', 'juvenile', 'nest'].map((stage): [string, string] => [stage, `${stage}s`]),
+  ...['larva', 'pupa', 'exuvia'].map((stage): [string, string] => [stage, `${stage}e`]),
+]);
+
+/** "6 workers", "1 queen"; a word of the recorder's own is left as it is. */
+function numbered(number: number, stage: string | null): string {
+  const plural = stage === null ? undefined : PLURALS.get(stage);
+  return plural === undefined ? [count(number), stage].filter((text) => text !== null).join(', ') : counted(number, stage!, plural);
+}
+
 /** What was seen, in one line: "6 workers", "female, 14 mm". */
 export function seen({ count: number, stage, sex, lengthMm, present }: RecordLine): string {
   const isSaid = stage !== null && ['worker', 'queen', 'male', 'female'].includes(stage);
-  const parts = [number === null ? null : String(number), stage, isSaid ? null : sex, lengthMm === null ? null : `${lengthMm} mm`];
+  const parts = [number === null ? stage : numbered(number, stage), isSaid ? null : sex, lengthMm === null ? null : `${lengthMm} mm`];
   const said = parts.filter((text) => text !== null).join(', ');
   return present ? said : ['looked for and not found', said].filter((text) => text !== '').join(', ');
 }

@@ -26,7 +26,7 @@ function rowLine(row: PreviewRow, isRead: boolean): HTMLElement {
 }
 
 function understoodCells({ taxon, square, dates, doubts, refused }: PreviewRow): HTMLElement[] {
-  if (refused !== null) return [el('td', { colspan: 4, class: 'reason' }, el('strong', {}, `Refused (${refused.field}): `), refused.reason)];
+  if (refused !== null) return [el('td', { colspan: 4, class: 'reason' }, el('span', {}, el('strong', {}, `Refused (${refused.field}): `), refused.reason))];
   const [first, last] = (dates ?? '').split('/');
   return [
     el('td', {}, el('i', { class: 'scientific', lang: 'la' }, taxon ?? '')),

@@ -15,7 +15,8 @@ export function listen(commands: readonly Command[]): () => void {
     const command = commands.find(({ key, also }) => event.key.toLowerCase() === key || (also !== undefined && event.key === also && isInList(event.target)));
     if (command === undefined || (!areKeysOn() && command.key !== '?')) return;
     event.preventDefault();
-    command.run();
+    // A key held down moves through the list; it decides once.
+    if (!event.repeat || command.also !== undefined) command.run();
   }
 
   document.addEventListener('keydown', pressed);

@@ -36,3 +36,11 @@ function line(record: RecordLine, i: number, { at, selected, decided }: Queue, {
       el('span', { class: 'aside' }, [square, days(first, last), recorder].filter((text) => text).join(' · ')),
       el('span', { class: isDecided ? `said ${status}` : 'said' }, said)));
 }
+
+/** Scrolls the list, and only the list, from where it was to where the record that is looked at is seen whole. */
+export function keepInSight(list: HTMLElement, passed: number): void {
+  const [lines, current] = [list.querySelector('ol'), list.querySelector<HTMLElement>('.current')];
+  if (lines === null || current === null) return;
+  const [top, end] = [current.offsetTop, current.offsetTop + current.offsetHeight - lines.clientHeight];
+  lines.scrollTop = Math.min(Math.max(passed, end), top);
+}

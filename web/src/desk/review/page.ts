@@ -10,10 +10,11 @@ import { makeDecisions } from './decisions.ts';
 import { drawFilters } from './filters.ts';
 import { makeHelp } from './help.ts';
 import { listen, type Command } from './keys.ts';
-import { drawList } from './list.ts';
+import { drawList, keepInSight } from './list.ts';
 import { makePlace } from './place.ts';
 import { current, EMPTY, meant, moved, toggled, withAllSelected, withNoneSelected, withPage, type Queue } from './queue.ts';
 import { drawBody, drawHead } from './record.ts';
+import { drawSheet } from './sheet.ts';
 import { commandButton, makeVerdictBar } from './verdict.ts';
 
 const PAGE = 50;
@@ -21,6 +22,7 @@ const PAGE = 50;
 export function mountReview(host: HTMLElement, desk: Desk, filter: Filter): Leave {
   let queue: Queue = EMPTY;
   let detail: RecordDetail | null = null;
+  let shownId: string | null = null;
 
   const [head, body, list, waits, said] = [el('header', { 'aria-live': 'polite' }), el('div', { class: 'record-body' }), el('div', { class: 'queue' }), el('span', { class: 'aside' }), el('div')];
   const filters = el('div', { class: 'filter-row' });
@@ -91,17 +93,20 @@ export function mountReview(host: HTMLElement, desk: Desk, filter: Filter): Leav
 
   function drawQueue(): void {
     const focused = list.contains(document.activeElement) ? document.activeElement!.id : '';
+    const passed = list.querySelector('ol')?.scrollTop ?? 0;
     list.replaceChildren(...(queue.records.length === 0 ? [el('p', { class: 'empty' }, emptyWords(filter))] : drawList(queue, actions)));
-    if (focused.startsWith('look-')) document.getElementById(`look-${queue.at}`)?.focus();
-    else if (focused !== '') document.getElementById(focused)?.focus();
-    list.querySelector('.current')?.scrollIntoView({ block: 'nearest' });
+    if (focused.startsWith('look-')) document.getElementById(`look-${queue.at}`)?.focus({ preventScroll: true });
+    else if (focused !== '') document.getElementById(focused)?.focus({ preventScroll: true });
+    keepInSight(list, passed);
   }
 
   function drawDetail(value: RecordDetail): void {
     article.hidden = false;
     head.replaceChildren(...drawHead(value));
-    body.replaceChildren(...drawBody(value, (decision) => void decisions.takeBack(decision, [value.record.id])));
+    body.replaceChildren(...drawBody(value, (decision) => void decisions.takeBack(decision, [value.record.id])), ...(value.record.recorder === null ? [] : [drawSheet(desk, value.record.recorder)]));
     place.show(value.record);
+    if (shownId !== null && shownId !== value.record.id) bringUp(article);
+    shownId = value.record.id;
   }
 
   article.hidden = true;
@@ -114,6 +119,12 @@ export function mountReview(host: HTMLElement, desk: Desk, filter: Filter): Leav
     place.leave();
     [summary, pages, details].forEach((asked) => asked.clear());
   };
+}
+
+/** The next record begins at its beginning, wherever in the one before the reader stood; on a phone it lies below the queue. */
+function bringUp(article: HTMLElement): void {
+  const underBar = article.getBoundingClientRect().top < Number.parseFloat(getComputedStyle(article).scrollMarginTop);
+  if (underBar || window.matchMedia('(max-width: 820px)').matches) article.scrollIntoView({ block: 'start' });
 }
 
 const emptyWords = (filter: Filter) => Object.values(filter).some((value) => value !== null)

@@ -21,6 +21,7 @@ export interface VerdictBar {
 const ASKED: Record<Form, string> = {
   doubtful: 'Why is it doubtful? The recorder reads this.', rejected: 'Why is it rejected? The recorder reads this.', name: 'A word to the recorder (may be left out)',
 };
+const OPENED_BY: Record<Form, string> = { doubtful: 'd', rejected: 'r', name: 'i' };
 const SEND: Record<Form, string> = { doubtful: 'Call it doubtful', rejected: 'Reject it', name: 'Name it so' };
 
 export function makeVerdictBar(commands: readonly Command[], decide: (verdict: Verdict) => Promise<boolean>): VerdictBar {
@@ -64,10 +65,11 @@ export function makeVerdictBar(commands: readonly Command[], decide: (verdict: V
   }
 
   function close(): void {
+    // Back to where it was opened: one Enter too many then decides nothing.
+    if (form !== null) buttons.querySelector<HTMLElement>(`[aria-keyshortcuts="${OPENED_BY[form]}"]`)?.focus({ preventScroll: true });
     form = taxon = null;
     why.hidden = true;
     fault.textContent = '';
-    buttons.querySelector('button')?.focus({ preventScroll: true });
   }
 
   function showName(): void {
