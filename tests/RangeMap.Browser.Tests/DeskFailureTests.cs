@@ -41,6 +41,31 @@ public class DeskFailureTests(DemoSite site, DeskSite desk) : IClassFixture<Desk
     }
 
     [Fact]
+    public async Task ATokenRevokedWhileColumnsAreMappedKeepsEveryChoice()
+    {
+        var (number, secret) = Chromium.Find() is null ? default : desk.MakeToken("A. Organiser");
+        await site.VisitAsync(
+            async visitor =>
+            {
+                visitor.ExpectsFailedAnswers = true;
+                var organiser = new Organiser(visitor, "desktop");
+                await organiser.SignInAsync(secret);
+                await organiser.SendAsync("few.csv", "Art;Wo;Wann\nCindrava rufa;SE5013;2021-06-05\n", "few");
+                await organiser.ReadAsAsync("Art", "scientific name");
+                desk.Revoke(number);
+                await organiser.ReadAsAsync("Wo", "grid reference");
+                await Expect(visitor.Page.GetByText("Your token is no longer taken.")).ToBeVisibleAsync();
+                await organiser.StepAsync("sign-in-again");
+                await organiser.SignInAgainAsync(desk.MakeToken("A. Organiser").Secret);
+                await Expect(visitor.Page.GetByLabel("Art is read as")).ToHaveValueAsync("scientificName");
+                await Expect(visitor.Page.GetByLabel("Wo is read as")).ToHaveValueAsync("gridReference");
+                await organiser.ReadAsAsync("Wann", "date");
+                await organiser.ImportsAsync("1", "1", "0", "0", "0");
+            },
+            at: desk.Address);
+    }
+
+    [Fact]
     public async Task AServerThatStoppedKeepsTheReasonUntilItAnswersAgain()
     {
         var secret = Chromium.Find() is null ? "" : desk.MakeToken("A. Organiser").Secret;

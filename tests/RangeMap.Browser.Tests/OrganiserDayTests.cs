@@ -15,6 +15,9 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
         Cindrava rufa;B. Person;SE9951;31/02/2021;by the gate
         """;
 
+    // An accepted name holds for every later file, so that each device needs a slip of its own.
+    private static readonly Dictionary<string, string> Slips = new() { ["desktop"] = "Cindrava ruffa", ["phone"] = "Cindrava rufo" };
+
     [Theory]
     [InlineData("desktop", 1280, ColorScheme.Light)]
     [InlineData("phone", 390, ColorScheme.Dark)]
@@ -30,6 +33,7 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
                 await MapAndImportAsync(organiser, $"letters of {device}");
                 await MendAndSendAgainAsync(organiser, $"letters of {device}");
                 await TakeBackAsync(organiser);
+                await AcceptANameAndSendAgainAsync(organiser, $"letters of {device}", Slips[device]);
             },
             Window(width, scheme),
             desk.Address);
@@ -51,6 +55,7 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
                 await DecideThreeAsync(organiser);
                 await DecideManyAsync(organiser);
                 await UndoAllAsync(organiser);
+                await SaveTheSheetAsync(organiser);
             },
             Window(width, scheme),
             desk.Address);
@@ -74,7 +79,6 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
 
     private static async Task MendAndSendAgainAsync(Organiser organiser, string dataset)
     {
-        // The first device accepts the name; on the next one it is known, and the row is refused no more.
         var download = await organiser.Page.RunAndWaitForDownloadAsync(() => organiser.Button("Download them to mend").ClickAsync());
         var refused = await File.ReadAllTextAsync(await download.PathAsync());
         Assert.Contains("refusedReason", refused, StringComparison.Ordinal);
@@ -99,6 +103,18 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
         await organiser.StepAsync("taken-back");
         await organiser.Page.GetByRole(AriaRole.Link, new() { Name = "All imports" }).ClickAsync();
         await Expect(organiser.Page.Locator(".sent")).ToContainTextAsync("taken back");
+    }
+
+    private static async Task AcceptANameAndSendAgainAsync(Organiser organiser, string dataset, string slip)
+    {
+        await organiser.SendAsync("names.csv", $"scientificName,gridReference,eventDate\n{slip},SE5214,2021-06-13\n", dataset);
+        await organiser.ImportsAsync("1", "0", "0", "0", "1");
+        var names = organiser.Page.GetByRole(AriaRole.Region, new() { Name = "Names" });
+        await names.GetByRole(AriaRole.Button, new() { Name = "Cindrava rufa", Exact = true }).ClickAsync();
+        await Expect(names).ToContainTextAsync("now read as Cindrava rufa");
+        await organiser.StepAsync("name-accepted");
+        await organiser.Button("Send them again as they are").ClickAsync();
+        await Expect(organiser.Page.Locator(".figures dd")).ToHaveTextAsync(["1", "1", "0", "0", "0"]);
     }
 
     private static async Task DecideThreeAsync(Organiser organiser)
@@ -149,6 +165,14 @@ public class OrganiserDayTests(DemoSite site, DeskSite desk) : IClassFixture<Des
 
         await Expect(organiser.Decision).ToContainTextAsync("Taken back: 1 record stands as before.");
         await Expect(organiser.Page.GetByRole(AriaRole.Region, new() { Name = "History" })).ToContainTextAsync("A decision was taken back");
+    }
+
+    private static async Task SaveTheSheetAsync(Organiser organiser)
+    {
+        var save = organiser.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Save the sheet for ") });
+        var download = await organiser.Page.RunAndWaitForDownloadAsync(() => save.ClickAsync());
+        Assert.EndsWith(".html", download.SuggestedFilename, StringComparison.Ordinal);
+        Assert.Contains("Thank you for your records.", await File.ReadAllTextAsync(await download.PathAsync()), StringComparison.Ordinal);
     }
 
     private string Token() => Chromium.Find() is null ? "" : desk.MakeToken("A. Organiser").Secret;

@@ -33,7 +33,8 @@ internal sealed class EvidenceMissing(TaxonList taxa) : IRecordCheck
         var asked = marks.Evidence.For(record.Stage, record.Sex).Where(e => e.Value.Kinds.Count > 0)
             .Select(e => e.Stage is null ? e.Value.Text : $"for {StagePhrase.Plural(e.Stage)} {e.Value.Text}");
         var stated = record.Evidence is { } evidence ? $"states \"{evidence}\"" : "states none";
-        var aggregate = record.Taxon.AggregateId is { } id && taxa.FindById(id) is { } found ? $" Without it the record belongs to {found.ScientificName.TrimEnd('.')}." : "";
-        return $"{record.Taxon.ScientificName} is easily taken for {StagePhrase.Joined([.. others])}. The list asks for evidence: {string.Join("; ", asked)}. The record {stated}.{aggregate}";
+        var aggregate = record.Taxon.AggregateId is { } id && taxa.FindById(id) is { } found ? $" Without it the record belongs to {Sentence.Ended(found.ScientificName)}" : "";
+        return $"{record.Taxon.ScientificName} is easily taken for {Sentence.Ended(StagePhrase.Joined([.. others]))} "
+            + $"The list asks for evidence: {Sentence.Ended(string.Join("; ", asked))} The record {stated}.{aggregate}";
     }
 }

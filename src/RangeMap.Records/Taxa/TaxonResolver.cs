@@ -125,7 +125,7 @@ internal sealed class TaxonResolver
         if (_list.Taxa.Count == 0)
             return new(null, false, "No taxon list is loaded. Load one, or import with new taxa allowed.");
         var nearest = _suggestionsLeft-- > 0 ? _list.Suggest(parts.Name) : [];
-        var advice = nearest.Count == 0 ? "Correct the name or add it to the list." : $"Nearest: {string.Join("; ", nearest.Select(n => n.Name))}.";
+        var advice = nearest.Count == 0 ? "Correct the name or add it to the list." : $"Nearest: {Sentence.Ended(string.Join("; ", nearest.Select(n => n.Name)))}";
         return new(null, false, $"The name is not in the taxon list. {advice}") { Suggestions = nearest };
     }
 
