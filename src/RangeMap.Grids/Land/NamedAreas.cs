@@ -46,10 +46,9 @@ public sealed class NamedAreas
     {
         if (!_areas.TryGetValue(name, out var area))
             return null;
-        var nearest = double.PositiveInfinity;
-        foreach (var place in Points(square))
-            nearest = Math.Min(nearest, KmOutside(area, place));
-        return nearest <= square.SideMetres / 2000.0 ? 0 : nearest;
+        var fromMiddle = KmOutside(area, NationalGrid.Get(square.Grid).ToLatLon(square.Centre));
+        // The region reaches into the largest circle within the square.
+        return fromMiddle <= square.SideMetres / 2000.0 ? 0 : Math.Min(fromMiddle, Points(square).Min(place => KmOutside(area, place)));
     }
 
     /// <summary>
@@ -64,8 +63,19 @@ public sealed class NamedAreas
         return Points(square).All(place => KmOutside(area, place) <= overhang);
     }
 
-    /// <summary>True when the place lies in the region; null where the name is not known.</summary>
-    public bool? Contains(string name, LatLon place) => _areas.TryGetValue(name, out var area) ? PolygonIndex.Covers(place) && area.Contains(place) : null;
+    /// <summary>The region that holds a place or, for places in none such as islets, the very shore and lakes on a border, the nearest. Null far from the islands, and where there is no region.</summary>
+    public string? HoldingOrNearest(LatLon place)
+    {
+        if (!PolygonIndex.Covers(place) || _areas.Count == 0)
+            return null;
+        foreach (var (name, area) in _areas)
+        {
+            if (area.Contains(place))
+                return name;
+        }
+
+        return _areas.MinBy(area => area.Value.NearestEdge(place).Km).Key;
+    }
 
     private static double KmOutside(PolygonIndex area, LatLon place) =>
         !PolygonIndex.Covers(place) ? double.PositiveInfinity : area.Contains(place) ? 0 : area.NearestEdge(place).Km;

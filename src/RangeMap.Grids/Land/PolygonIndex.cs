@@ -11,7 +11,6 @@ namespace RangeMap.Grids;
 /// </remarks>
 internal sealed class PolygonIndex
 {
-    private const double EarthRadiusKm = 6371.009;
     private const double West = -25, East = 15, South = 42, North = 68;
 
     private readonly INationalGrid _plane = NationalGrid.Get(GridId.British);
@@ -40,16 +39,7 @@ internal sealed class PolygonIndex
         var point = GeometryFactory.Default.CreatePoint(ToCoordinate(_plane.FromLatLon(place)));
         var found = _distance.Value.NearestPoints(point)[0];
         var nearest = _plane.ToLatLon(new(found.X, found.Y));
-        return new(nearest, KmBetween(place, nearest));
-    }
-
-    /// <summary>Great-circle distance by the haversine formula on a sphere of mean radius; within 0.5 % of that on the ellipsoid.</summary>
-    private static double KmBetween(LatLon a, LatLon b)
-    {
-        var north = Math.Sin((b.Latitude - a.Latitude) * Angle.RadiansPerDegree / 2);
-        var east = Math.Sin((b.Longitude - a.Longitude) * Angle.RadiansPerDegree / 2);
-        var h = north * north + Math.Cos(a.Latitude * Angle.RadiansPerDegree) * Math.Cos(b.Latitude * Angle.RadiansPerDegree) * east * east;
-        return 2 * EarthRadiusKm * Math.Asin(Math.Sqrt(Math.Min(1, h)));
+        return new(nearest, GreatCircle.Km(place, nearest));
     }
 
     private static Coordinate ToCoordinate(EastNorth point) => new(point.Easting, point.Northing);

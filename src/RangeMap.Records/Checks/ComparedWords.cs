@@ -1,4 +1,5 @@
 using System.Globalization;
+using RangeMap.Grids;
 
 namespace RangeMap.Records;
 
@@ -10,7 +11,7 @@ internal sealed class FarPlaceWords(CheckContext context) : IDoubtParticulars
     public string? Explain(Record record)
     {
         var far = (context.OthersOfDay?.Invoke(record) ?? []).Where(other => other.Key != record.Key)
-            .Select(other => (other.Square, Km: TwoFarPlaces.KmApart(record.Square, other.Square)))
+            .Select(other => (other.Square, Km: SquareDistance.Km(record.Square, other.Square)))
             .Where(other => other.Km > context.Limits.FarPlacesKm)
             .OrderByDescending(other => other.Km).FirstOrDefault();
         return far.Km > 0

@@ -1,5 +1,3 @@
-using RangeMap.Grids;
-
 namespace RangeMap.Records;
 
 /// <summary>
@@ -18,9 +16,6 @@ public sealed class FileChecks(CheckContext context, long expectedRows = 0)
     private readonly TwoFarPlaces _places = new(context.Limits.FarPlacesKm);
     private readonly RecorderImplausible _years = new(context.Limits.RecorderYears);
     private readonly PlaceDefault? _towns = context.Town is { } town ? new(town, context.Limits.TownCentreRecords) : null;
-
-    /// <summary>Kilometres between the nearest edges of two squares, as the check of two places on one day takes them.</summary>
-    public static double KmApart(Square a, Square b) => TwoFarPlaces.KmApart(a, b);
 
     /// <summary>Tells of a record that the store holds; the order does not matter.</summary>
     public void Prime(in ComparedRecord record) => Compare(record);

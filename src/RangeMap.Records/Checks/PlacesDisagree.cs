@@ -1,4 +1,5 @@
 using System.Globalization;
+using RangeMap.Grids;
 
 namespace RangeMap.Records;
 

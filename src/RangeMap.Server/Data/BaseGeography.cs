@@ -7,7 +7,7 @@ internal static class BaseGeography
 {
     private static readonly Lazy<LandArea> LandRead = new(ReadLand);
     private static readonly Lazy<LandSquares> SquaresRead = new(ReadSquares);
-    private static readonly Lazy<Nations> NationsRead = new(ReadNations);
+    private static readonly Lazy<NamedAreas> NationsRead = new(ReadNations);
 
     /// <summary>All that is not sea: the coast, islets and lakes.</summary>
     public static LandArea Land => LandRead.Value;
@@ -16,7 +16,7 @@ internal static class BaseGeography
     public static LandSquares Squares => SquaresRead.Value;
 
     /// <summary>The nations.</summary>
-    public static Nations Nations => NationsRead.Value;
+    public static NamedAreas Nations => NationsRead.Value;
 
     private static LandArea ReadLand()
     {
@@ -32,9 +32,9 @@ internal static class BaseGeography
         return LandSquares.Read(reader);
     }
 
-    private static Nations ReadNations()
+    private static NamedAreas ReadNations()
     {
         using var stream = BaseData.Open("nations.geojson");
-        return Nations.Read(stream);
+        return NamedAreas.Read(stream, "nation");
     }
 }

@@ -19,7 +19,7 @@ internal static class SeaDistance
         var middle = grid.ToLatLon(square.Centre);
         if (NationalGrid.ForPlace(middle) is null || BaseGeography.Land.Nearest(middle) is not { } nearest)
             return null;
-        var km = FromSquare(square, grid.FromLatLon(nearest.Place)) / MetresPerKm;
+        var km = SquareDistance.Metres(square, nearest.Place) / MetresPerKm;
         return km >= LeastKm && BaseGeography.Land.LandShare(square) == 0 ? km : null;
     }
 
@@ -35,13 +35,5 @@ internal static class SeaDistance
         if (!square.TryCoarsen(SquareSize.Km10, out var hectad) || !square.TryCoarsen(SquareSize.Km1, out var monad))
             return false;
         return squares.ShareOf(hectad) == 1 || (squares.Has(monad) && SquareNeighbours.Of(monad).All(squares.Has));
-    }
-
-    /// <summary>Metres from the nearest edge or corner of a square; 0 inside.</summary>
-    private static double FromSquare(Square square, EastNorth point)
-    {
-        var east = Math.Max(0, Math.Max(square.Easting - point.Easting, point.Easting - square.Easting - square.SideMetres));
-        var north = Math.Max(0, Math.Max(square.Northing - point.Northing, point.Northing - square.Northing - square.SideMetres));
-        return Math.Sqrt(east * east + north * north);
     }
 }

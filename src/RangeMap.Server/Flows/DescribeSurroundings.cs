@@ -32,7 +32,7 @@ public static class DescribeSurroundings
         var onLand = nearest is { Km: 0 };
         return answer with
         {
-            Nation = onLand ? BaseGeography.Nations.OfLand(place) : null,
+            Nation = onLand ? BaseGeography.Nations.HoldingOrNearest(place) : null,
             KmFromLand = onLand || nearest is null ? null : Math.Round(nearest.Value.Km, 3),
             LandShare = HectadOf(answer, place, home) is { } hectad ? Math.Round(ShareOf(hectad), 5) : null,
         };

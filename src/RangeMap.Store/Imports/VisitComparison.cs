@@ -84,7 +84,7 @@ internal sealed class VisitComparison(SqliteConnection connection, SqliteTransac
         {
             foreach (var (before, count) in _before)
             {
-                if (count > 0 && before.Square != square && FileChecks.KmApart(Square.FromCode(before.Square), Square.FromCode(square)) > farKm)
+                if (count > 0 && before.Square != square && SquareDistance.Km(Square.FromCode(before.Square), Square.FromCode(square)) > farKm)
                     return true;
             }
 

@@ -8,11 +8,34 @@ public class NamedAreasTests
     private static readonly NamedAreas Areas = NamedAreas.Read(Json(Box("Westland", -2.2, 53.0, -1.8, 53.4), Box("Eastland", -0.8, 53.0, -0.4, 53.4)), "name");
 
     [Theory]
-    [InlineData("SK0050", true)]
-    [InlineData("sk0050", true)]
-    [InlineData("SK8050", false)]
-    public void APlaceLiesInARegionOrNot(string square, bool within) =>
-        Assert.Equal(within, Areas.Contains("westland", NationalGrid.Get(GridId.British).ToLatLon(GridReference.Parse(square).Centre)));
+    [InlineData("SK0050", "Westland")]
+    [InlineData("SK3050", "Westland")]
+    [InlineData("SK8050", "Eastland")]
+    [InlineData("SK5850", "Eastland")]
+    public void APlaceIsOfTheRegionThatHoldsItOrOfTheNearest(string square, string region) =>
+        Assert.Equal(region, Areas.HoldingOrNearest(NationalGrid.Get(GridId.British).ToLatLon(GridReference.Parse(square).Centre)));
+
+    [Fact]
+    public void FarAwayOrWithoutRegionsThereIsNone()
+    {
+        Assert.Null(Areas.HoldingOrNearest(new(-33.87, 151.21)));
+        Assert.Null(NamedAreas.None.HoldingOrNearest(new(53.2, -2.0)));
+    }
+
+    [Fact]
+    public void ALargeSquareASmallWayOffARegionDoesNotTouchIt()
+    {
+        // The eastern edge of Westland lies at about easting 413,400; the 10 km square begins 6.6 km further east.
+        Assert.Equal(6.6, Areas.KmOutside("Westland", GridReference.Parse("SK25"))!.Value, 0.3);
+    }
+
+    [Fact]
+    public void ASmallRegionInTheMiddleOfASquareTouchesIt()
+    {
+        var islet = NamedAreas.Read(Json(Box("Islet", -1.9260, 53.0950, -1.9240, 53.0960)), "name");
+        Assert.Equal(0, islet.KmOutside("Islet", GridReference.Parse("SK05")));
+        Assert.NotEqual(0, islet.KmOutside("Islet", GridReference.Parse("SK15")));
+    }
 
     [Fact]
     public void ASquareThatTouchesARegionIsNotOutsideIt()

@@ -1,4 +1,3 @@
-using System.Text;
 using NetTopologySuite.Geometries;
 
 namespace RangeMap.Grids.Tests;
@@ -6,10 +5,10 @@ namespace RangeMap.Grids.Tests;
 /// <summary>Positions from memory to about 0.02 degree, not verified; none within 2 km of a border but those said.</summary>
 public sealed class NationsTests
 {
-    private static readonly Lazy<Nations> Read = new(() =>
+    private static readonly Lazy<NamedAreas> Read = new(() =>
     {
         using var stream = RealLand.Open("nations.geojson");
-        return Nations.Read(stream);
+        return NamedAreas.Read(stream, "nation");
     });
 
     [Theory]
@@ -36,10 +35,10 @@ public sealed class NationsTests
     [InlineData("Jersey", 48.97, -2.07)] // the Minquiers
     [InlineData("Guernsey", 49.46, -2.54)] // St Peter Port
     [InlineData("Guernsey", 49.71, -2.20)] // Alderney
-    public void APlaceOnLandHasItsNation(string nation, double latitude, double longitude) => Assert.Equal(nation, Read.Value.OfLand(new(latitude, longitude)));
+    public void APlaceOnLandHasItsNation(string nation, double latitude, double longitude) => Assert.Equal(nation, Read.Value.HoldingOrNearest(new(latitude, longitude)));
 
     [Fact]
-    public void FarAwayThereIsNone() => Assert.Null(Read.Value.OfLand(new(-33.87, 151.21)));
+    public void FarAwayThereIsNone() => Assert.Null(Read.Value.HoldingOrNearest(new(-33.87, 151.21)));
 
     [Theory]
     // Published areas in km2 with fresh water where the nation has much of it: from memory, not verified.
@@ -66,7 +65,8 @@ public sealed class NationsTests
         Assert.All(RealLand.Polygons(file, property), read => Assert.True(InDegrees(read.Polygon).IsValid, $"{read.Property} {read.Polygon.Rings[0][0]}"));
 
     [Fact]
-    public void AFileWithoutNationsIsRefused() => Assert.Throws<FormatException>(() => Nations.Read(new MemoryStream(Encoding.UTF8.GetBytes("""{"features":[]}"""))));
+    public void TheFileNamesTheNations() =>
+        Assert.Equal(["England", "Guernsey", "Ireland", "Isle of Man", "Jersey", "Northern Ireland", "Scotland", "Wales"], Read.Value.Names);
 
     private static Polygon OnEqualArea(GeoPolygon polygon) => Make(polygon.On(NationalGrid.Get(GridId.European)));
 
