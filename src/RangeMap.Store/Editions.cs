@@ -1,4 +1,3 @@
-using System.Globalization;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -15,7 +14,7 @@ public sealed class Editions(Database database)
     internal static void Advance(SqliteConnection connection, SqliteTransaction transaction, string cause, DateTimeOffset now) =>
         connection.Execute(
             EditionSql.Advance,
-            new { MadeAt = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture), Cause = cause },
+            new { MadeAt = UtcText.Of(now), Cause = cause },
             transaction);
 }
 

@@ -5,4 +5,7 @@ public sealed class StoreException(string message, string mend, Exception? inner
 {
     /// <summary>What the user can do about it.</summary>
     public string Mend { get; } = mend;
+
+    /// <summary>True when what was asked cannot be done as the data stand; false when the database itself failed.</summary>
+    public bool IsOfRequest => InnerException is null;
 }

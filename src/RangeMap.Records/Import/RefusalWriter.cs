@@ -41,8 +41,5 @@ public sealed class RefusalWriter
 
     private string Own(string cell) => FormulaGuard.Guard(_wasGuarded ? FormulaGuard.Unguard(cell) : cell);
 
-    private void WriteRow(IEnumerable<string> cells) => _writer.Write(string.Join(',', cells.Select(Quote)) + "\r\n");
-
-    private static string Quote(string cell) =>
-        cell.AsSpan().IndexOfAny(",\"\r\n") < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private void WriteRow(IEnumerable<string> cells) => _writer.Write(string.Join(',', cells.Select(CsvCell.Of)) + "\r\n");
 }

@@ -21,8 +21,8 @@ internal static class RegionsCommand
                 return;
             }
 
-            var store = new RegionStore(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock);
-            if (parsed.GetValue(remove) is { } name && !store.Remove(name))
+            var store = new RegionStore(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database);
+            if (parsed.GetValue(remove) is { } name && !store.Remove(name, context.Clock.GetUtcNow()))
                 throw new UserException($"There is no region \"{name}\".", "--remove", "rangemap regions lists them.");
             foreach (var region in store.ReadAll())
                 context.Out.WriteLine($"{region.Name}  (loaded {region.LoadedAt})");

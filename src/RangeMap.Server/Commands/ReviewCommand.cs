@@ -37,7 +37,7 @@ internal static class ReviewCommand
         var command = new Command("history", "List the newest decisions.") { CommonOptions.Data, CommonOptions.Json };
         command.SetAction(parsed =>
         {
-            foreach (var set in Decisions(parsed, context).Newest(100))
+            foreach (var set in new DecisionHistory(FolderOf(parsed).Database).Newest(100))
             {
                 if (parsed.GetValue(CommonOptions.Json))
                     context.WriteJson(set);
@@ -62,5 +62,7 @@ internal static class ReviewCommand
     }
 
     private static DecisionStore Decisions(ParseResult parsed, CommandContext context) =>
-        new(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock);
+        new(FolderOf(parsed).Database, context.Clock);
+
+    private static DataFolder FolderOf(ParseResult parsed) => DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
 }

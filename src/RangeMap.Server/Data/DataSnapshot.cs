@@ -12,6 +12,7 @@ namespace RangeMap.Server;
 public sealed class DataSnapshot
 {
     private readonly CubeStore _cubes;
+    private readonly SeasonStore _seasons;
     private readonly Editions _editions;
     private readonly MadeOnce<int, TaxonCube> _own = new();
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
@@ -23,6 +24,7 @@ public sealed class DataSnapshot
     internal DataSnapshot(Database database, Edition edition, TimeProvider clock)
     {
         _cubes = new(database);
+        _seasons = new(database);
         _editions = new(database);
         Edition = edition;
         _list = new(database, clock);
@@ -80,8 +82,8 @@ public sealed class DataSnapshot
     public Effort EffortOfAll(SquareSize size) => _effort.GetOrMake((AllGroups, size), () => Presence.Effort.Of(Visits, size, _ => true));
 
     /// <summary>What the records of a taxon say of its season, an aggregate's with those of its members.</summary>
-    internal IReadOnlyList<SeasonEntry> Season(Taxon taxon, Func<IReadOnlyCollection<int>, IReadOnlyList<SeasonEntry>> read) =>
-        Answers.GetOrMake($"season {taxon.Number}", () => OfThisEdition(read([.. WithMembers(taxon).Select(member => member.Number)])));
+    public IReadOnlyList<SeasonEntry> Season(Taxon taxon) =>
+        Answers.GetOrMake($"season {taxon.Number}", () => OfThisEdition(_seasons.Read([.. WithMembers(taxon).Select(member => member.Number)])));
 
     private const string AllGroups = "\0all";
 

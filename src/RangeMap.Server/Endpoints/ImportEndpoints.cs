@@ -1,3 +1,4 @@
+using System.IO.Pipelines;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
@@ -117,10 +118,12 @@ internal static class ImportEndpoints
         var batch = ImportAsk.Batch(folder, runner, id);
         if (batch.Refused == 0)
             throw new UserException("No row of this import was refused.", "id", "There is nothing to send again.", StatusCodes.Status409Conflict);
-        using var rows = new MemoryStream();
-        await RefusedRows.WriteAsync(folder, batch, rows);
-        rows.Position = 0;
+        // Through a pipe: there may be millions of them.
+        var pipe = new Pipe();
+        var writing = RefusedRows.WriteAsync(folder, batch, pipe.Writer);
+        await using var rows = pipe.Reader.AsStream();
         var upload = await runner.ReceiveAsync(rows, $"refused rows of {batch.FileName}", batch.Dataset, http.Caller().Name!, http.RequestAborted);
+        await writing;
         runner.Start(upload, new() { Mapping = ImportAsk.MappingOf(batch) });
         return Results.Created($"/api/v1/imports/{upload.Id}", ImportJson.Of(upload));
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RangeMap.Records;
 using RangeMap.Store;
 
 namespace RangeMap.Server;
@@ -17,11 +18,11 @@ namespace RangeMap.Server;
 /// <param name="Problem">Why it failed.</param>
 internal sealed record ImportJson(
     string Id, long? Batch, string File, string Dataset, string? By, string At, long? Bytes, string State, ImportProgress? Progress, ImportReportJson? Report,
-    UploadProblem? Problem)
+    ImportProblem? Problem)
 {
     public static ImportJson Of(Upload upload) => new(
         upload.Id, upload.State is ImportState.Done or ImportState.Undone ? upload.Answer?.Figures.Batch : null, upload.FileName, upload.Dataset, upload.By,
-        upload.ReceivedAt.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", System.Globalization.CultureInfo.InvariantCulture), upload.Bytes,
+        UtcText.Of(upload.ReceivedAt), upload.Bytes,
         JsonNamingPolicy.CamelCase.ConvertName(upload.State.ToString()), upload.Progress, upload.Answer is { } answer ? ImportReportJson.Of(answer) : null, upload.Problem);
 
     public static ImportJson Of(StoredBatch batch) => new(

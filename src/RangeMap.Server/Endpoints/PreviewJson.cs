@@ -13,7 +13,7 @@ namespace RangeMap.Server;
 /// <param name="Problem">Why the file cannot be imported yet; null when it can.</param>
 internal sealed record PreviewJson(
     string Form, IReadOnlyList<PreviewColumnJson> Columns, IReadOnlyList<TermJson> Terms, IReadOnlyList<PreviewRowJson> Rows, PreviewCountsJson Counts, string DateOrder,
-    UploadProblem? Problem)
+    ImportProblem? Problem)
 {
     public static PreviewJson Of(ImportPreview preview, ImportStatements stated)
     {
@@ -26,7 +26,7 @@ internal sealed record PreviewJson(
             preview.File.File.Words, [.. columns], [.. Enum.GetValues<Term>().Select(term => new TermJson(TermNames.Name(term), TermWords.Of(term)))],
             [.. preview.Rows.Select(PreviewRowJson.Of)], new(preview.Counts.Read, preview.Counts.Accepted, preview.Counts.Refused),
             order switch { Records.DateOrder.DayFirst => "dmy", Records.DateOrder.MonthFirst => "mdy", _ => "notStated" },
-            preview.Problem is { } problem ? new(problem.What, problem.Where, problem.Mend) : null);
+            preview.Problem);
     }
 }
 

@@ -64,14 +64,14 @@ internal static class ReviewEndpoints
             current.LookAgain();
             return DecisionJson.Of(answer);
         }
-        catch (StoreException problem)
+        catch (StoreException problem) when (problem.IsOfRequest)
         {
             throw new UserException(problem.Message, "number", problem.Mend, StatusCodes.Status409Conflict);
         }
     }
 
     private static DecisionSetListJson Newest(DataFolder folder, int limit = 50) =>
-        new(new DecisionStore(folder.Database, TimeProvider.System).Newest(Math.Clamp(limit, 1, 500)));
+        new(new DecisionHistory(folder.Database).Newest(Math.Clamp(limit, 1, 500)));
 
     private static QueueSummaryJson Summary(DataFolder folder)
     {

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using RangeMap.Presence;
-using RangeMap.Store;
 
 namespace RangeMap.Server;
 
@@ -12,12 +11,11 @@ internal static class SeasonEndpoints
             .WithTags("Season")
             .WithSummary("Records by week and stage and by plant visited, for each period, with what the list says of the season.");
 
-    private static SeasonJson Season(CurrentData current, DataFolder folder, string taxon, string? periods = null, string? quality = null)
+    private static SeasonJson Season(CurrentData current, string taxon, string? periods = null, string? quality = null)
     {
         var data = current.Now();
         var found = data.Find(taxon);
-        var entries = data.Season(found, numbers => new SeasonStore(folder.Database).Read(numbers));
-        return SeasonJson.Of(data, found, SeasonFold.Fold(entries, Ask.Periods(periods), Ask.Quality(quality)));
+        return SeasonJson.Of(data, found, SeasonFold.Fold(data.Season(found), Ask.Periods(periods), Ask.Quality(quality)));
     }
 }
 

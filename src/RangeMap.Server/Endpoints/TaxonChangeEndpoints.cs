@@ -38,7 +38,7 @@ internal static class TaxonChangeEndpoints
             current.LookAgain();
             return answer;
         }
-        catch (StoreException problem)
+        catch (StoreException problem) when (problem.IsOfRequest)
         {
             throw new UserException(problem.Message, "taxon", problem.Mend, StatusCodes.Status409Conflict);
         }

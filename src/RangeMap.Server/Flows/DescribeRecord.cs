@@ -8,7 +8,7 @@ internal static class DescribeRecord
 {
     public static RecordDetailJson Answer(DataFolder folder, DataSnapshot data, StoredRecord record)
     {
-        var history = new DecisionStore(folder.Database, TimeProvider.System).History(record.Id);
+        var history = new DecisionHistory(folder.Database).Of(record.Id);
         var words = new RecordWords(folder, data).Of(record);
         return new(
             RecordJson.Of(record, data, inFull: true), AsSent(folder, record), [.. words.Select(DoubtJson.Of)], [.. history.Select(step => StepOf(step, record))],

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RangeMap.Change;
+using RangeMap.Records;
 
 namespace RangeMap.Server;
 
@@ -44,5 +45,5 @@ internal static class InventedTaxonList
     };
 
     private static void WriteRow(TextWriter writer, params string[] cells) =>
-        writer.WriteLine(string.Join(',', cells.Select(cell => cell.AsSpan().ContainsAny(',', '"') ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell)));
+        writer.WriteLine(string.Join(',', cells.Select(CsvCell.Of)));
 }

@@ -26,7 +26,7 @@ internal static class LoadRegions
             throw new UserException($"No feature has a property \"{property}\" with a name.", path, "Name the property that holds the names with --name-property.");
         foreach (var (name, geoJson) in regions)
             Check(name, geoJson, path);
-        new RegionStore(folder.Database, clock).Keep(regions);
+        new RegionStore(folder.Database).Keep(regions, clock.GetUtcNow());
         return [.. regions.Select(region => region.Name)];
     }
 

@@ -1,3 +1,4 @@
+using System.IO.Pipelines;
 using System.Text;
 using RangeMap.Records;
 using RangeMap.Store;
@@ -13,6 +14,22 @@ internal static class RefusedRows
         var rows = new RefusalWriter(writer, header.Columns, header.Separator);
         foreach (var refusal in new BatchStore(folder.Database).Refusals(batch.Number))
             rows.Write(refusal);
+    }
+
+    /// <summary>Writes them into a pipe, and ends it; should that fail, whoever reads hears of it.</summary>
+    public static async Task WriteAsync(DataFolder folder, StoredBatch batch, PipeWriter to)
+    {
+        Exception? failed = null;
+        try
+        {
+            await WriteAsync(folder, batch, to.AsStream(leaveOpen: true));
+        }
+        catch (Exception error)
+        {
+            failed = error;
+        }
+
+        await to.CompleteAsync(failed);
     }
 
     public static async Task WriteAsync(DataFolder folder, StoredBatch batch, Stream to)

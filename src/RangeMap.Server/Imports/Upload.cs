@@ -1,3 +1,5 @@
+using RangeMap.Records;
+
 namespace RangeMap.Server;
 
 /// <summary>A file that was sent over HTTP, from its arrival until it is part of the data or taken away.</summary>
@@ -40,14 +42,8 @@ public sealed class Upload
     public ImportAnswer? Answer { get; internal set; }
 
     /// <summary>Why it failed.</summary>
-    public UploadProblem? Problem { get; internal set; }
+    public ImportProblem? Problem { get; internal set; }
 
     /// <summary>Stops the import.</summary>
     internal CancellationTokenSource Stop { get; set; } = new();
 }
-
-/// <summary>Why an import failed.</summary>
-/// <param name="What">What is wrong.</param>
-/// <param name="Where">Where.</param>
-/// <param name="Mend">How to mend it.</param>
-public sealed record UploadProblem(string What, string Where, string Mend);

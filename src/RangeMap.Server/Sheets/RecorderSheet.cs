@@ -9,7 +9,7 @@ internal sealed class RecorderSheet
     private readonly DataFolder _folder;
     private readonly DataSnapshot _data;
     private readonly RecordWords _words;
-    private readonly DecisionStore _decisions;
+    private readonly DecisionHistory _decisions;
 
     public RecorderSheet(DataFolder folder, DataSnapshot data, string recorder)
     {
@@ -17,7 +17,7 @@ internal sealed class RecorderSheet
         _data = data;
         Recorder = recorder;
         _words = new(folder, data);
-        _decisions = new(folder.Database, TimeProvider.System);
+        _decisions = new(folder.Database);
     }
 
     /// <summary>The recorder, as records name them.</summary>
@@ -55,7 +55,7 @@ internal sealed class RecorderSheet
         var doubts = _words.Of(record).Where(words => DoubtCatalogue.Of(words.Doubt).Weight > 0).ToList();
         var decision = record is { SentStatus: null, SentTaxon: null, Doubts: 0 } && record.ReviewStatus == ReviewStatus.Unreviewed
             ? null
-            : _decisions.History(record.Id).LastOrDefault(step => step.Basis == record.Basis);
+            : _decisions.Of(record.Id).LastOrDefault(step => step.Basis == record.Basis);
         return new(record, _data.Taxon((int)record.Taxon).ScientificName, record.SentTaxon is { } sent ? _data.NameOf((int)sent) : null, doubts, decision);
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RangeMap.Records;
 
 namespace RangeMap.Server;
 
@@ -26,7 +27,7 @@ internal static class RecorderSheetCsv
             record.Id.ToString(), line.Taxon, line.SentTaxon, record.Square.ToString(), Day(record.Dates.First), Day(record.Dates.Last), record.Stage, record.Sex, record.Site,
             RecordJson.Word(record.ReviewStatus), string.Join(' ', line.Doubts.Select(doubt => doubt.Paragraph)), line.DecisionWords,
         ];
-        return string.Join(',', cells.Select(cell => CsvCell.Of(cell ?? ""))) + "\r\n";
+        return string.Join(',', cells.Select(cell => CsvCell.Guarded(cell ?? ""))) + "\r\n";
     }
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

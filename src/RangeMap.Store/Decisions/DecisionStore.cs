@@ -37,16 +37,6 @@ public sealed class DecisionStore(Database database, TimeProvider clock)
         return writer.Finish();
     });
 
-    /// <summary>Everything that was decided on a record, oldest first.</summary>
-    /// <exception cref="StoreException">The database cannot be read.</exception>
-    public IReadOnlyList<PastDecision> History(RecordId id) => database.Use<IReadOnlyList<PastDecision>>(connection =>
-        connection.Query<PastDecision>(DecisionSql.History, new { id.Dataset, id.KeyHigh, id.KeyLow }).AsList());
-
-    /// <summary>The newest sets of decisions, newest first.</summary>
-    /// <exception cref="StoreException">The database cannot be read.</exception>
-    public IReadOnlyList<DecisionSet> Newest(int limit) => database.Use<IReadOnlyList<DecisionSet>>(connection =>
-        connection.Query<DecisionSet>(DecisionSql.Sets, new { Limit = limit }).AsList());
-
     private DecisionAnswer Change(Func<SqliteConnection, SqliteTransaction, DecisionAnswer> work) => database.Use(connection =>
     {
         connection.DefaultTimeout = ImportSession.LongestWaitSeconds;
@@ -59,7 +49,7 @@ public sealed class DecisionStore(Database database, TimeProvider clock)
         return answer;
     });
 
-    private string Now() => clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+    private string Now() => UtcText.Of(clock.GetUtcNow());
 
     private static long? NumberOf(SqliteConnection connection, SqliteTransaction transaction, string id) =>
         connection.QuerySingleOrDefault<long?>(DecisionSql.FindTaxon, new { id }, transaction)

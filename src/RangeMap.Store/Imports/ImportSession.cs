@@ -49,7 +49,7 @@ public sealed class ImportSession : IDisposable
             _connection.Execute(RecordSql.DropLookupIndexes, transaction: _transaction);
         }
 
-        var importedAt = clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+        var importedAt = UtcText.Of(clock.GetUtcNow());
         Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
         _change = new(_connection, _transaction);
         _decisions = new(_connection, _transaction);

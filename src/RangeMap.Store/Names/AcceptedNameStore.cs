@@ -1,4 +1,3 @@
-using System.Globalization;
 using Dapper;
 using RangeMap.Records;
 
@@ -19,7 +18,7 @@ public sealed class AcceptedNameStore(Database database, TimeProvider clock)
     /// <exception cref="StoreException">The taxon is not in the list, or the database cannot be written to.</exception>
     public void Accept(string name, string taxonId, string by)
     {
-        var at = clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+        var at = UtcText.Of(clock.GetUtcNow());
         var kept = database.Use(connection => connection.Execute(AcceptedNameSql.Accept, new { Name = AcceptedNames.Plain(name), TaxonId = taxonId, By = by, At = at }));
         if (kept == 0)
             throw new StoreException($"The taxon list has no taxon \"{taxonId}\".", "Use a taxonID of the list.");

@@ -1,10 +1,9 @@
-using System.Globalization;
 using Dapper;
 
 namespace RangeMap.Store;
 
 /// <summary>Keeps the regions that a user loaded.</summary>
-public sealed class RegionStore(Database database, TimeProvider clock)
+public sealed class RegionStore(Database database)
 {
     /// <summary>The property under which the name stands in each kept feature.</summary>
     public const string NameProperty = "name";
@@ -15,12 +14,12 @@ public sealed class RegionStore(Database database, TimeProvider clock)
 
     /// <summary>Adds regions, or replaces those of the same name.</summary>
     /// <param name="regions">Name and feature collection of each.</param>
+    /// <param name="now">When they are loaded.</param>
     /// <exception cref="StoreException">The database cannot be written to; none is kept.</exception>
-    public void Keep(IEnumerable<(string Name, string GeoJson)> regions) => database.Use(connection =>
+    public void Keep(IEnumerable<(string Name, string GeoJson)> regions, DateTimeOffset now) => database.Use(connection =>
     {
         using var transaction = connection.BeginTransaction(deferred: false);
-        var now = clock.GetUtcNow();
-        var at = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+        var at = UtcText.Of(now);
         foreach (var (name, geoJson) in regions)
             connection.Execute(RegionSql.Keep, new { Name = name, GeoJson = geoJson, At = at }, transaction);
         Editions.Advance(connection, transaction, "regions", now);
@@ -29,13 +28,15 @@ public sealed class RegionStore(Database database, TimeProvider clock)
     });
 
     /// <summary>Removes a region; false when there is none of the name.</summary>
+    /// <param name="name">The region.</param>
+    /// <param name="now">When it is removed.</param>
     /// <exception cref="StoreException">The database cannot be written to.</exception>
-    public bool Remove(string name) => database.Use(connection =>
+    public bool Remove(string name, DateTimeOffset now) => database.Use(connection =>
     {
         using var transaction = connection.BeginTransaction(deferred: false);
         if (connection.Execute(RegionSql.Remove, new { name }, transaction) == 0)
             return false;
-        Editions.Advance(connection, transaction, "regions", clock.GetUtcNow());
+        Editions.Advance(connection, transaction, "regions", now);
         transaction.Commit();
         return true;
     });

@@ -164,5 +164,5 @@ public sealed class TaxonChangeStore(Database database, TimeProvider clock)
         return answer;
     });
 
-    private string Now() => clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+    private string Now() => UtcText.Of(clock.GetUtcNow());
 }

@@ -54,7 +54,7 @@ public sealed class TokenStore(Database database, TimeProvider clock)
     private bool IsOld(string? usedAt) =>
         usedAt is null || clock.GetUtcNow() - DateTimeOffset.Parse(usedAt, CultureInfo.InvariantCulture) > NoteUseEvery;
 
-    private string Now() => clock.GetUtcNow().UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture);
+    private string Now() => UtcText.Of(clock.GetUtcNow());
 
     private static byte[] HashOf(string secret) => SHA256.HashData(Encoding.UTF8.GetBytes(secret));
 }

@@ -24,7 +24,7 @@ public sealed class BatchUndo(Database database, TimeProvider clock)
         CheckThatItCounts(connection, transaction, batch);
         var undone = TakeBack(connection, transaction, batch);
         var now = clock.GetUtcNow();
-        connection.Execute(UndoSql.Mark, new { batch, at = now.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture) }, transaction);
+        connection.Execute(UndoSql.Mark, new { batch, at = UtcText.Of(now) }, transaction);
         if (undone.Removed + undone.Restored > 0)
             Editions.Advance(connection, transaction, string.Create(CultureInfo.InvariantCulture, $"undo of import {batch}"), now);
         transaction.Commit();

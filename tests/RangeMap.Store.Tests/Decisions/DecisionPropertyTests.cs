@@ -109,8 +109,12 @@ public class DecisionPropertyTests
             var standing = any && last.Set != 0;
             if (standing && last.Status is { } status)
                 Assert.Equal(status, record.ReviewStatus);
+            else
+                Assert.Null(record.SentStatus);
             if (standing && last.Taxon is { } taxon)
                 Assert.Equal(taxon, record.Taxon);
+            else
+                Assert.Null(record.SentTaxon);
             Assert.Equal(any && !standing, record.Doubts.HasFlag(Doubts.ChangedSinceReview));
         }
     }

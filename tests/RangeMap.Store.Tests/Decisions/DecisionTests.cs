@@ -9,6 +9,8 @@ public sealed class DecisionTests : IDisposable
 
     private DecisionStore Decisions => new(_store.Database, Clock);
 
+    private DecisionHistory History => new(_store.Database);
+
     private RecordStore Records => new(_store.Database);
 
     public void Dispose() => _store.Dispose();
@@ -60,12 +62,12 @@ public sealed class DecisionTests : IDisposable
         _store.Import([Version(1)]);
         var first = Decide(ReviewStatus.Doubtful);
         Decisions.Reverse(first.Number!.Value, "S. Invented", "Seen the photograph.");
-        var history = Decisions.History(Only().Id);
+        var history = History.Of(Only().Id);
         Assert.Equal(["R. Invented", "S. Invented"], history.Select(step => step.MadeBy));
         Assert.Equal([2L, null], history.Select(step => step.Status));
         Assert.Equal([null, first.Number], history.Select(step => step.Reverses));
         Assert.All(history, step => Assert.Equal("2020-02-03T04:05:06Z", step.MadeAt));
-        Assert.Equal(first.Number + 1, Decisions.Newest(10)[1].ReversedBy);
+        Assert.Equal(first.Number + 1, History.Newest(10)[1].ReversedBy);
     }
 
     [Fact]
@@ -99,7 +101,7 @@ public sealed class DecisionTests : IDisposable
         var answer = Decisions.Decide(new([seen], "R. Invented", "") { Status = ReviewStatus.Confirmed });
         Assert.Equal((0, 1, (long?)null), (answer.Changed, answer.ChangedMeanwhile.Count, answer.Number));
         Assert.Equal(edition, _store.Edition);
-        Assert.Empty(Decisions.Newest(10));
+        Assert.Empty(History.Newest(10));
     }
 
     [Fact]
@@ -115,7 +117,7 @@ public sealed class DecisionTests : IDisposable
     {
         _store.Import([Version(1)]);
         Assert.Throws<StoreException>(() => Decisions.Decide(new([Mark()], "R. Invented", "") { TaxonId = "t99" }));
-        Assert.Empty(Decisions.Newest(10));
+        Assert.Empty(History.Newest(10));
     }
 
     [Fact]
