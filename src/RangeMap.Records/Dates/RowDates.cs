@@ -38,13 +38,17 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
             return true;
         }
 
-        if (_order == DateOrder.NotStated && !IsoDate.TryReadDay(text, out _) && DateOrderProof.Concerns(text))
+        if (_order == DateOrder.NotStated && !IsoDate.TryReadDay(text, out _) && DateOrderProof.Concerns(text) && IsDateInSomeOrder(text))
             _order = survey();
         if (DateText.TryParse(text, _order, today, out days, out var why))
             return true;
         fault = new(term, text.ToString(), why!);
         return false;
     }
+
+    /// <summary>False for 31/02/1999: it is wrong whichever number is the month, and no reason to read the file twice.</summary>
+    private bool IsDateInSomeOrder(ReadOnlySpan<char> text) =>
+        DateText.TryParse(text, DateOrder.DayFirst, today, out _, out _) || DateText.TryParse(text, DateOrder.MonthFirst, today, out _, out _);
 
     private bool TryReadSpan(RowCells cells, out DayRange days, out RowFault? fault)
     {

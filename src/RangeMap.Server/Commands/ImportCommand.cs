@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using RangeMap.Records;
+using RangeMap.Store;
 
 namespace RangeMap.Server;
 
@@ -39,6 +40,8 @@ internal static class ImportCommand
                 var request = new ImportRequest(file, parsed.GetRequiredValue(dataset)) { Stated = stated };
                 var answer = await RunAsync(folder, request, context, parsed.GetValue(CommonOptions.Json), cancel);
                 refused |= answer.Figures.Refused > 0;
+                if (!stated.DryRun)
+                    LookupIndexes.Make(folder.Database);
                 if (parsed.GetValue(refusals) is { } target && !stated.DryRun)
                     RefusalsCommand.Write(folder, answer.Figures.Batch, target);
             }

@@ -39,6 +39,7 @@ public sealed class DecisionStore(Database database, TimeProvider clock)
 
     private DecisionAnswer Change(Func<SqliteConnection, SqliteTransaction, DecisionAnswer> work) => database.Use(connection =>
     {
+        LookupIndexes.Make(connection);
         connection.DefaultTimeout = ImportSession.LongestWaitSeconds;
         using var transaction = connection.BeginTransaction(deferred: false);
         var answer = work(connection, transaction);

@@ -57,7 +57,7 @@ internal sealed class CubeChange(SqliteConnection connection, SqliteTransaction 
     }
 
     /// <summary>Begins to pack what has gathered, after writing what was packed before.</summary>
-    public void BeginPacking()
+    private void BeginPacking()
     {
         WritePacked();
         var gathering = _now;

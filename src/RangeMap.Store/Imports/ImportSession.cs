@@ -21,7 +21,6 @@ public sealed class ImportSession : IDisposable
     private readonly TimeProvider _clock;
     private readonly long _dataset;
     private readonly bool _keysMayExist;
-    private readonly bool _indexDropped;
     private readonly CubeChange _change;
     private readonly DecisionLookup _decisions;
     private readonly VisitComparison? _comparison;
@@ -41,20 +40,15 @@ public sealed class ImportSession : IDisposable
         _dataset = _connection.QuerySingleOrDefault<long?>(ImportSql.FindDataset, new { Id = datasetId }, _transaction)
             ?? _connection.ExecuteScalar<long>(ImportSql.AddDataset, new { Id = datasetId }, _transaction);
         _keysMayExist = _connection.ExecuteScalar<bool>(ImportSql.AnyRecordOfDataset, new { Dataset = _dataset }, _transaction);
-        // Keys are random numbers: one sort at the end beats an insert into the index for each.
-        _indexDropped = !_connection.ExecuteScalar<bool>(ImportSql.AnyRecord, transaction: _transaction);
-        if (_indexDropped)
-        {
-            _connection.Execute(ImportSql.DropKeyIndex, transaction: _transaction);
-            _connection.Execute(RecordSql.DropLookupIndexes, transaction: _transaction);
-        }
+        var first = !_connection.ExecuteScalar<bool>(ImportSql.AnyRecord, transaction: _transaction);
+        _connection.Execute(first ? RecordSql.DropLookupIndexes : RecordSql.MakeLookupIndexes, transaction: _transaction);
 
         var importedAt = UtcText.Of(clock.GetUtcNow());
         Batch = _connection.ExecuteScalar<long>(ImportSql.AddBatch, new { Dataset = _dataset, FileName = fileName, ImportedAt = importedAt }, _transaction);
         _change = new(_connection, _transaction);
         _decisions = new(_connection, _transaction);
         // Within one file the reader compares; a store that was empty has nothing to compare with.
-        _comparison = _indexDropped ? null : new(_connection, _transaction, CheckLimits.Default.FarPlacesKm);
+        _comparison = first ? null : new(_connection, _transaction, CheckLimits.Default.FarPlacesKm);
         _records = new(_connection, _transaction, _dataset, Batch);
     }
 
@@ -178,9 +172,6 @@ public sealed class ImportSession : IDisposable
             return Figures() with { Batch = earlier };
         var figures = Figures();
 
-        _change.BeginPacking();
-        if (_indexDropped)
-            _connection.Execute(ImportSql.MakeKeyIndex, transaction: _transaction);
         _change.Write();
         Compare();
         CubeStore.Compact(_connection, _transaction);

@@ -40,10 +40,6 @@ internal static class ImportSql
         VALUES (@Batch, @Row, @Line, @Field, @Value, @Reason, @Raw)
         """;
 
-    public const string DropKeyIndex = "DROP INDEX record_of_key";
-
-    public const string MakeKeyIndex = "CREATE INDEX record_of_key ON record (key_high)";
-
     public const string FindByKey = "SELECT id, key_low, content, dataset FROM record WHERE key_high = ?1";
 
     /// <summary>What a version of a record consists of.</summary>

@@ -31,7 +31,6 @@ internal sealed class VisitComparison(SqliteConnection connection, SqliteTransac
         if (_visits.Count == 0)
             yield break;
         Gather();
-        connection.Execute(RecordSql.MakeLookupIndexes, transaction: transaction);
         foreach (var visit in _visits.Values)
         {
             foreach (var (record, entry) in visit.Noted)

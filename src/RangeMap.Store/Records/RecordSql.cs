@@ -47,17 +47,22 @@ internal static class RecordSql
         public const string Within = "within(r.square, @WithinCode)";
     }
 
-    /// <summary>Indexes that answer questions about records and nothing else; they are made apart from an import, so that maps need not wait for them.</summary>
+    /// <summary>
+    /// Indexes by which records are found again: for questions about records, decisions, and the next import of the same data set. They are made
+    /// apart from a first import, so that maps need not wait for them; keys are random numbers, and one sort beats an insert for each.
+    /// </summary>
     public const string MakeLookupIndexes = """
+        CREATE INDEX IF NOT EXISTS record_of_key ON record (key_high);
         CREATE INDEX IF NOT EXISTS record_of_taxon ON record (taxon);
         CREATE INDEX IF NOT EXISTS record_of_recorder ON record (recorder) WHERE recorder IS NOT NULL;
         CREATE INDEX IF NOT EXISTS record_of_batch ON record (batch);
         """;
 
     public const string CountLookupIndexes =
-        "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'index' AND name IN ('record_of_taxon', 'record_of_recorder', 'record_of_batch')";
+        "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'index' AND name IN ('record_of_key', 'record_of_taxon', 'record_of_recorder', 'record_of_batch')";
 
     public const string DropLookupIndexes = """
+        DROP INDEX IF EXISTS record_of_key;
         DROP INDEX IF EXISTS record_of_taxon;
         DROP INDEX IF EXISTS record_of_recorder;
         DROP INDEX IF EXISTS record_of_batch;

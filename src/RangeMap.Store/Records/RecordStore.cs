@@ -12,7 +12,10 @@ public sealed class RecordStore(Database database)
     /// <summary>One record; null where there is none.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public StoredRecord? Read(RecordId id) => database.Use(connection =>
-        connection.QuerySingleOrDefault<StoredRecord>(RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow }));
+    {
+        LookupIndexes.Make(connection);
+        return connection.QuerySingleOrDefault<StoredRecord>(RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow });
+    });
 
     /// <summary>A page of records in the order in which they came.</summary>
     /// <exception cref="StoreException">The database cannot be read, or <see cref="RecordQuery.After"/> is not from a page before.</exception>
