@@ -41,10 +41,10 @@ internal sealed class SomeStore : IDisposable
             session.Keep(record);
         foreach (var refusal in refusals)
             session.Refuse(refusal);
-        var rows = new System.Text.StringBuilder();
+        var rows = new SourceRows();
         for (var i = 0; i < records.Count + refusals.Count; i++)
-            SourceBlock.Append(rows, FormattableString.Invariant($"row {i + 1} as it was sent"));
-        session.KeepSource(SourceBlock.Pack(1, records.Count + refusals.Count, rows));
+            rows.Add(FormattableString.Invariant($"row {i + 1} as it was sent"));
+        session.KeepSource(rows.Pack(1));
     }
 
     /// <summary>A record with the key given; a different version of it says something else.</summary>

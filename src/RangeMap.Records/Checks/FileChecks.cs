@@ -11,6 +11,9 @@ namespace RangeMap.Records;
 /// <param name="expectedRows">Rows to make room for at once; more still fit.</param>
 public sealed class FileChecks(CheckContext context, long expectedRows = 0)
 {
+    /// <summary>Records between asking for memory and using it: a few times the wait for memory.</summary>
+    private const int Ahead = 8;
+
     private readonly RecorderNames _recorders = new();
     private readonly DuplicateRecord _duplicates = new(expectedRows);
     private readonly TwoFarPlaces _places = new(context.Limits.FarPlacesKm);
@@ -28,6 +31,27 @@ public sealed class FileChecks(CheckContext context, long expectedRows = 0)
             found |= _towns.Add(point);
         // A row that stands in its file twice has a doubt of its own for that.
         return (record.Doubts & Doubts.RepeatedRow) != 0 ? found & ~Doubts.DuplicateRecord : found;
+    }
+
+    /// <summary>Adds to records what is doubtful about them beside those told of before; those in doubt are replaced.</summary>
+    public void AddTo(Span<Record> records)
+    {
+        for (var i = 0; i < records.Length; i++)
+        {
+            if (i + Ahead < records.Length)
+                Expect(records[i + Ahead]);
+            var found = Find(records[i]);
+            if (found != Doubts.None)
+                records[i] = records[i] with { Doubts = records[i].Doubts | found };
+        }
+    }
+
+    /// <summary>Asks for the memory that a record will need.</summary>
+    private void Expect(Record record)
+    {
+        var recorder = _recorders.NumberOf(record.Recorder);
+        if (recorder != RecorderNames.Nobody && record.Dates.IsOneDay)
+            _duplicates.Expect(ComparedRecord.Of(record), recorder);
     }
 
     private Doubts Compare(in ComparedRecord record)

@@ -15,6 +15,9 @@ internal sealed class TaggedHashes(long expected = 0)
     private ulong[] _slots = new ulong[Math.Max(1 << 10, ExpectedRows.SlotsFor(expected))];
     private int _count;
 
+    /// <summary>Tells of a hash that will be added soon.</summary>
+    public void Expect(ulong hash) => Prefetch.Of(ref _slots[SlotOf(hash & ~TagMask, _slots.Length)]);
+
     /// <summary>Adds a hash with its tag; true when it was there, with the tag that it was seen with first.</summary>
     public bool TryGetOrAdd(ulong hash, ushort tag, out ushort first)
     {
@@ -30,8 +33,7 @@ internal sealed class TaggedHashes(long expected = 0)
 
     private static bool Place(ulong[] slots, ulong entry, ref ushort first)
     {
-        // The high half of the product spreads hashes evenly over any number of slots.
-        for (var i = (int)Math.BigMul(entry & ~TagMask, (ulong)slots.Length, out _); ; i = i + 1 == slots.Length ? 0 : i + 1)
+        for (var i = SlotOf(entry & ~TagMask, slots.Length); ; i = i + 1 == slots.Length ? 0 : i + 1)
         {
             var slot = slots[i];
             if (slot == 0)
@@ -46,6 +48,9 @@ internal sealed class TaggedHashes(long expected = 0)
             return false;
         }
     }
+
+    /// <summary>The high half of the product spreads hashes evenly over any number of slots.</summary>
+    private static int SlotOf(ulong hash, int slots) => (int)Math.BigMul(hash, (ulong)slots, out _);
 
     private void Grow()
     {

@@ -46,12 +46,20 @@ internal sealed class RowIdentity(long expectedRows = 0)
     /// <summary>Hash of all that was added.</summary>
     public UInt128 Hash() => XxHash128.HashToUInt128(MemoryMarshal.AsBytes(_text.AsSpan(0, _length)));
 
-    /// <summary>The identity of the row whose cells were added.</summary>
+    /// <summary>What the row whose cells were added is known by; <see cref="KeyOf"/> makes its identity of it.</summary>
     /// <param name="occurrenceId">The row's own identifier, or empty.</param>
-    /// <param name="repeated">True when an earlier row of the file had the same identity.</param>
-    public UInt128 KeyOf(ReadOnlySpan<char> occurrenceId, out bool repeated)
+    public UInt128 KnownBy(ReadOnlySpan<char> occurrenceId)
     {
         var key = occurrenceId.IsEmpty ? Hash() : XxHash128.HashToUInt128(MemoryMarshal.AsBytes(occurrenceId), seed: 1);
+        _seen.Expect((ulong)key);
+        return key;
+    }
+
+    /// <summary>The identity of a row.</summary>
+    /// <param name="key">What it is known by.</param>
+    /// <param name="repeated">True when an earlier row of the file had the same identity.</param>
+    public UInt128 KeyOf(UInt128 key, out bool repeated)
+    {
         var mark = (ulong)key;
         repeated = !_seen.Add(mark);
         if (!repeated)

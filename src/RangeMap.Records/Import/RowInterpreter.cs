@@ -25,6 +25,7 @@ internal sealed class RowInterpreter(
     public bool TryRead(long row, out Record? record, out RowFault? fault)
     {
         record = null;
+        var knownBy = KnownBy();
         if (!TryReadTaxon(out var taxon, out var doubts, out fault))
             return false;
         if (!dates.TryRead(cells, out var days, out var dateDoubts, out fault))
@@ -35,7 +36,7 @@ internal sealed class RowInterpreter(
         if (!TryReadPresence(count, out var present, out var countDoubts, out fault))
             return false;
         var status = ReviewWords.Read(cells[Term.IdentificationVerificationStatus]);
-        var key = KeyOf(out var repeated);
+        var key = _identity.KeyOf(knownBy, out var repeated);
         var (stage, sex) = _sighting.StageAndSex();
         record = new()
         {
@@ -47,7 +48,7 @@ internal sealed class RowInterpreter(
             Dates = days,
             Present = present,
             Status = status,
-            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | repeated,
+            Doubts = doubts | dateDoubts | countDoubts | place.Doubts | (repeated ? Doubts.RepeatedRow : Doubts.None),
             Recorder = _pool.Get(cells[Term.RecordedBy]),
             Determiner = _pool.Get(cells[Term.IdentifiedBy]),
             Stage = stage,
@@ -157,15 +158,13 @@ internal sealed class RowInterpreter(
         return fault is null;
     }
 
-    /// <summary>The identity, from what the row says and nothing else.</summary>
-    private UInt128 KeyOf(out Doubts repeated)
+    /// <summary>What the row is known by, from what it says and nothing else.</summary>
+    private UInt128 KnownBy()
     {
         _identity.Begin();
         foreach (var (column, mark) in identityColumns)
             _identity.Add(mark, cells.Cell(column));
-        var key = _identity.KeyOf(cells[Term.OccurrenceId], out var seenBefore);
-        repeated = seenBefore ? Doubts.RepeatedRow : Doubts.None;
-        return key;
+        return _identity.KnownBy(cells[Term.OccurrenceId]);
     }
 
     /// <summary>The content, from what the row says and how it was understood, so that a new understanding counts as a change.</summary>

@@ -8,6 +8,9 @@ internal sealed class SeenHashes(long expected = 0)
     private int _count;
     private bool _hasZero;
 
+    /// <summary>Tells of a hash that will be added soon.</summary>
+    public void Expect(ulong hash) => Prefetch.Of(ref _slots[hash & ((ulong)_slots.Length - 1)]);
+
     /// <summary>Adds a hash; false if it was there.</summary>
     public bool Add(ulong hash)
     {

@@ -48,7 +48,6 @@ internal sealed class ImportContext
         Sheet = stated.Sheet,
         AcceptedNames = _accepted,
         Checks = Checks,
-        FileChecks = new(Checks, expectedRows),
         ExpectedRows = expectedRows,
     };
 }

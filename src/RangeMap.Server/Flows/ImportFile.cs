@@ -1,22 +1,12 @@
-using System.Text;
 using System.Text.Json;
-using System.Threading.Channels;
 using RangeMap.Records;
 using RangeMap.Store;
 
 namespace RangeMap.Server;
 
-/// <summary>Imports one file: one task reads rows into records, another keeps them, all in one transaction.</summary>
+/// <summary>Imports one file, all in one transaction.</summary>
 public static class ImportFile
 {
-#if DEBUG
-    // Small, so that every test crosses the seams between chunks.
-    private const int RowsPerChunk = 3;
-#else
-    private const int RowsPerChunk = 2_000;
-#endif
-    private const int ChunksWaiting = 8;
-
     /// <summary>Imports a file, or with <see cref="ImportStatements.DryRun"/> only tells what importing it would do.</summary>
     /// <param name="folder">The data folder.</param>
     /// <param name="request">The file and what is said about it.</param>
@@ -32,9 +22,11 @@ public static class ImportFile
         var context = ImportContext.Of(folder, clock);
         try
         {
-            using var reader = source.Read(context.Taxa, context.Options(request.Stated, source.ExpectedRows()));
+            var expected = source.ExpectedRows();
+            using var reader = source.Read(context.Taxa, context.Options(request.Stated, expected));
             using var session = ImportSession.Begin(folder.Database, request.Dataset, request.NameOfFile, clock);
-            await Task.Run(() => PassAsync(reader, session, new Pace(source, clock, progress), cancel), cancel);
+            var stages = new ImportStages(reader, new(context.Checks, expected), session);
+            await Task.Run(() => stages.RunAsync(new Pace(source, clock, progress), cancel), cancel);
             var mapping = reader.Mapping.Report;
             var figures = session.Figures();
             string? keptAs = null;
@@ -70,84 +62,15 @@ public static class ImportFile
         Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
     };
 
-    private static async Task PassAsync(RecordReader reader, ImportSession session, Pace pace, CancellationToken cancel)
-    {
-        var chunks = Channel.CreateBounded<RowChunk>(new BoundedChannelOptions(ChunksWaiting) { SingleReader = true, SingleWriter = true });
-        using var either = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        var reading = ReadAsync(reader, chunks.Writer, pace, either.Token);
-        try
-        {
-            await foreach (var chunk in chunks.Reader.ReadAllAsync(either.Token))
-            {
-                foreach (var record in chunk.Records)
-                    session.Keep(record);
-                foreach (var refusal in chunk.Refusals)
-                    session.Refuse(refusal);
-                session.KeepSource(chunk.Source);
-                pace.Report(chunk);
-            }
-        }
-        finally
-        {
-            // Should keeping have failed, reading must not wait for room for ever.
-            await either.CancelAsync();
-            await reading.ContinueWith(_ => { }, CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
-        }
-
-        await reading;
-    }
-
-    private static async Task ReadAsync(RecordReader reader, ChannelWriter<RowChunk> chunks, Pace pace, CancellationToken cancel)
-    {
-        try
-        {
-            var raw = new StringBuilder();
-            while (ReadChunk(reader, raw) is { } chunk)
-                await chunks.WriteAsync(chunk with { ReadUpTo = pace.Fraction }, cancel);
-            chunks.Complete();
-        }
-        catch (Exception error)
-        {
-            chunks.Complete(error);
-            throw;
-        }
-    }
-
-    private static RowChunk? ReadChunk(RecordReader reader, StringBuilder raw)
-    {
-        var records = new List<Record>(RowsPerChunk);
-        var refusals = new List<Refusal>();
-        var first = reader.Row + 1;
-        raw.Clear();
-        for (var count = 0; count < RowsPerChunk && reader.Read(); count++)
-        {
-            SourceBlock.Append(raw, reader.RawText);
-            if (reader.Record is { } record)
-                records.Add(record);
-            else
-                refusals.Add(reader.Refusal!);
-        }
-
-        var rows = records.Count + refusals.Count;
-        return rows == 0 ? null : new(records, refusals, SourceBlock.Pack(first, rows, raw));
-    }
-
-    private sealed record RowChunk(List<Record> Records, List<Refusal> Refusals, SourceBlock Source)
-    {
-        /// <summary>Share of the file that was read when the chunk was made.</summary>
-        public double ReadUpTo { get; init; }
-    }
-
     /// <summary>Tells how far the import has come.</summary>
-    private sealed class Pace(ImportSource source, TimeProvider clock, IProgress<ImportProgress>? progress)
+    private sealed class Pace(ImportSource source, TimeProvider clock, IProgress<ImportProgress>? progress) : IImportPace
     {
         private readonly long _started = clock.GetTimestamp();
 
-        /// <summary>Only the task that reads the file may ask.</summary>
         public double Fraction => source.FractionRead;
 
-        public void Report(RowChunk chunk) =>
-            progress?.Report(ImportProgress.Of(chunk.Source.FirstRow + chunk.Source.Count - 1, chunk.ReadUpTo, clock.GetElapsedTime(_started)));
+        public void Report(long rows, double fraction) =>
+            progress?.Report(ImportProgress.Of(rows, fraction, clock.GetElapsedTime(_started)));
     }
 }
 

@@ -12,7 +12,7 @@ internal static class PreviewImport
     public static ImportPreview Run(ImportContext context, string path, string fileName, ImportStatements stated)
     {
         using var file = File.OpenRead(path);
-        var options = context.Options(stated);
+        var options = context.Options(stated) with { FileChecks = new(context.Checks) };
         try
         {
             var seen = FilePreview.Read(file, options, RowsShown);

@@ -10,6 +10,7 @@ internal static class DatabaseSql
     /// in threads of its own: within memory the key index of ten million records took 500 MB.
     /// </summary>
     public const string Prepare = """
+        PRAGMA page_size = 8192;
         PRAGMA journal_mode = WAL;
         PRAGMA synchronous = NORMAL;
         PRAGMA foreign_keys = ON;

@@ -26,7 +26,7 @@ internal sealed class DecisionLookup
     /// <param name="basis">What it says; see <see cref="DecisionBasis"/>.</param>
     public Standing StandingOf(RecordId id, Standing sent, long basis)
     {
-        if (!_decided.Contains(id.KeyLow))
+        if (_decided.Count == 0 || !_decided.Contains(id.KeyLow))
             return sent;
         var decisions = Read(_connection, _transaction, id);
         if (decisions.Count == 0)

@@ -10,6 +10,8 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     private const int MostRemembered = 200_000;
 
     private readonly Dictionary<string, long> _known = new(StringComparer.Ordinal);
+    private string? _last;
+    private long _lastNumber;
 
     public static Numbering OfPersons(SqliteConnection connection, SqliteTransaction transaction) =>
         new(connection, transaction, ImportSql.FindPerson, ImportSql.AddPerson);
@@ -21,6 +23,14 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     {
         if (string.IsNullOrEmpty(text))
             return null;
+        // The rows of a visit mostly stand together.
+        if (!ReferenceEquals(text, _last))
+            (_last, _lastNumber) = (text, NumberOf(text));
+        return _lastNumber;
+    }
+
+    private long NumberOf(string text)
+    {
         if (_known.TryGetValue(text, out var number))
             return number;
         if (_known.Count >= MostRemembered)

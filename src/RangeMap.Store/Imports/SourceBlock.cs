@@ -6,39 +6,14 @@ namespace RangeMap.Store;
 /// <summary>Some thousand rows of a file as they were sent, compressed: nothing that a user gave is lost.</summary>
 /// <param name="FirstRow">Number of the first row, counted from 1 after the header.</param>
 /// <param name="Count">Number of rows.</param>
-/// <param name="Data">Deflated UTF-8, each row as <see cref="Append"/> writes it.</param>
+/// <param name="Data">Deflated UTF-8, each row as <see cref="SourceRows.Add"/> writes it.</param>
 public sealed record SourceBlock(long FirstRow, int Count, byte[] Data)
 {
     /// <summary>Ends a row: U+001E, "record separator" by its definition, so that line ends within quotes stay as they are.</summary>
-    private const char RowEnd = '\u001E';
+    internal const char RowEnd = '\u001E';
 
     /// <summary>Stands before a <see cref="RowEnd"/>, or another of itself, that belongs to a row: U+001B, "escape" by its definition.</summary>
-    private const char Escape = '\u001B';
-
-    /// <summary>Adds a row to those that <see cref="Pack"/> will take.</summary>
-    public static void Append(StringBuilder rows, ReadOnlySpan<char> row)
-    {
-        for (int special; (special = row.IndexOfAny(RowEnd, Escape)) >= 0; row = row[(special + 1)..])
-            rows.Append(row[..special]).Append(Escape).Append(row[special]);
-        rows.Append(row).Append(RowEnd);
-    }
-
-    /// <summary>Packs rows.</summary>
-    /// <param name="firstRow">Number of the first row.</param>
-    /// <param name="count">Number of rows.</param>
-    /// <param name="rows">The rows, each added with <see cref="Append"/>.</param>
-    public static SourceBlock Pack(long firstRow, int count, StringBuilder rows)
-    {
-        using var packed = new MemoryStream();
-        using (var deflate = new DeflateStream(packed, CompressionLevel.Fastest))
-        using (var writer = new StreamWriter(deflate, new UTF8Encoding(false)))
-        {
-            foreach (var chunk in rows.GetChunks())
-                writer.Write(chunk.Span);
-        }
-
-        return new(firstRow, count, packed.ToArray());
-    }
+    internal const char Escape = '\u001B';
 
     /// <summary>The text of a row, or null when the block does not hold it.</summary>
     /// <exception cref="InvalidDataException">The bytes are no packed rows.</exception>

@@ -9,7 +9,7 @@ namespace RangeMap.Store;
 /// </summary>
 public static class LookupIndexes
 {
-    private const int Count = 4;
+    private const int Count = 5;
 
     /// <summary>Makes the indexes that are missing.</summary>
     /// <exception cref="StoreException">The database cannot be written to.</exception>

@@ -53,16 +53,18 @@ internal static class RecordSql
     /// </summary>
     public const string MakeLookupIndexes = """
         CREATE INDEX IF NOT EXISTS record_of_key ON record (key_high);
+        CREATE INDEX IF NOT EXISTS record_in_queue ON record (doubts, id) WHERE status = 0 AND doubts <> 0;
         CREATE INDEX IF NOT EXISTS record_of_taxon ON record (taxon);
         CREATE INDEX IF NOT EXISTS record_of_recorder ON record (recorder) WHERE recorder IS NOT NULL;
         CREATE INDEX IF NOT EXISTS record_of_batch ON record (batch);
         """;
 
     public const string CountLookupIndexes =
-        "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'index' AND name IN ('record_of_key', 'record_of_taxon', 'record_of_recorder', 'record_of_batch')";
+        "SELECT COUNT(*) FROM sqlite_schema WHERE type = 'index' AND name IN ('record_of_key', 'record_in_queue', 'record_of_taxon', 'record_of_recorder', 'record_of_batch')";
 
     public const string DropLookupIndexes = """
         DROP INDEX IF EXISTS record_of_key;
+        DROP INDEX IF EXISTS record_in_queue;
         DROP INDEX IF EXISTS record_of_taxon;
         DROP INDEX IF EXISTS record_of_recorder;
         DROP INDEX IF EXISTS record_of_batch;

@@ -11,17 +11,13 @@ public sealed class RecordStore(Database database)
 {
     /// <summary>One record; null where there is none.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
-    public StoredRecord? Read(RecordId id) => database.Use(connection =>
-    {
-        LookupIndexes.Make(connection);
-        return connection.QuerySingleOrDefault<StoredRecord>(RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow });
-    });
+    public StoredRecord? Read(RecordId id) => Ask(connection =>
+        connection.QuerySingleOrDefault<StoredRecord>(RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow }));
 
     /// <summary>A page of records in the order in which they came.</summary>
     /// <exception cref="StoreException">The database cannot be read, or <see cref="RecordQuery.After"/> is not from a page before.</exception>
-    public RecordPage Find(RecordQuery query) => database.Use(connection =>
+    public RecordPage Find(RecordQuery query) => Ask(connection =>
     {
-        LookupIndexes.Make(connection);
         if (!Prepare(connection, query, out var conditions, out var values))
             return new RecordPage([], null);
         conditions.Add(RecordSql.Condition.After);
@@ -38,7 +34,7 @@ public sealed class RecordStore(Database database)
     /// <param name="query">Which of them; its status does not matter.</param>
     /// <param name="weight">How much a combination of doubts weighs; 0 keeps it out of the queue.</param>
     /// <exception cref="StoreException">The database cannot be read, or <see cref="RecordQuery.After"/> is not from a page before.</exception>
-    public RecordPage Queue(RecordQuery query, Func<Doubts, double> weight) => database.Use(connection =>
+    public RecordPage Queue(RecordQuery query, Func<Doubts, double> weight) => Ask(connection =>
     {
         if (!Prepare(connection, query with { Status = null }, out var conditions, out var values))
             return new RecordPage([], null);
@@ -61,7 +57,7 @@ public sealed class RecordStore(Database database)
 
     /// <summary>How many unreviewed records have each combination of doubts.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
-    public IReadOnlyDictionary<Doubts, long> QueueCounts() => database.Use(connection =>
+    public IReadOnlyDictionary<Doubts, long> QueueCounts() => Ask(connection =>
         connection.Query<(long Doubts, long Records)>(RecordSql.QueueCounts).ToDictionary(row => (Doubts)row.Doubts, row => row.Records));
 
     /// <summary>Every record that a question names, one after the other, without pages.</summary>
@@ -76,6 +72,12 @@ public sealed class RecordStore(Database database)
                 yield break;
         }
     }
+
+    private T Ask<T>(Func<SqliteConnection, T> question) => database.Use(connection =>
+    {
+        LookupIndexes.Make(connection);
+        return question(connection);
+    });
 
     private static IEnumerable<Doubts> QueueOrder(SqliteConnection connection, Func<Doubts, double> weight) =>
         connection.Query<(long Doubts, long Records)>(RecordSql.QueueCounts)

@@ -1,4 +1,3 @@
-using System.Text;
 using CsCheck;
 
 namespace RangeMap.Store.Tests;
@@ -22,9 +21,9 @@ public class SourceBlockTests
 
     private static SourceBlock Pack(string[] rows)
     {
-        var text = new StringBuilder();
+        var text = new SourceRows();
         foreach (var row in rows)
-            SourceBlock.Append(text, row);
-        return SourceBlock.Pack(1, rows.Length, text);
+            text.Add(row);
+        return text.Pack(1);
     }
 }

@@ -1,3 +1,6 @@
+using System.IO.Hashing;
+using System.Runtime.InteropServices;
+
 namespace RangeMap.Records;
 
 /// <summary>
@@ -17,7 +20,7 @@ internal sealed class TextPool
             return null;
         if (text.Length > LongestPooled)
             return text.ToString();
-        ref var slot = ref _slots[string.GetHashCode(text) & (Slots - 1)];
+        ref var slot = ref _slots[XxHash3.HashToUInt64(MemoryMarshal.AsBytes(text)) & (Slots - 1)];
         return slot is not null && text.SequenceEqual(slot) ? slot : slot = text.ToString();
     }
 }
