@@ -13,11 +13,9 @@ public readonly record struct CubeCell(long SquareCode, int FirstDay, int LastDa
     /// <summary>Orders by square, then first day, then last day.</summary>
     public int CompareTo(CubeCell other)
     {
-        var bySquare = SquareCode.CompareTo(other.SquareCode);
-        if (bySquare != 0)
-            return bySquare;
-        var byFirst = FirstDay.CompareTo(other.FirstDay);
-        return byFirst != 0 ? byFirst : LastDay.CompareTo(other.LastDay);
+        if (SquareCode != other.SquareCode)
+            return SquareCode < other.SquareCode ? -1 : 1;
+        return FirstDay != other.FirstDay ? FirstDay.CompareTo(other.FirstDay) : LastDay.CompareTo(other.LastDay);
     }
 
     /// <summary>True when both cells count records of the same square and days.</summary>

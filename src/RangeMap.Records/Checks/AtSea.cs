@@ -3,15 +3,15 @@ using System.Globalization;
 namespace RangeMap.Records;
 
 /// <summary>A record whose square lies wholly in the sea.</summary>
-internal sealed class AtSea(KmAtSea sea) : IRecordCheck
+internal sealed class AtSea(KmAtSea sea) : RecordCheck
 {
     private readonly SquareMemo<double> _km = new();
 
-    public Doubts Doubt => Doubts.AtSea;
+    public override Doubts Doubt => Doubts.AtSea;
 
-    public bool Finds(Record record) => Km(record) >= 0;
+    public override bool Finds(Record record) => Km(record) >= 0;
 
-    public string? Explain(Record record) => Km(record) is >= 0 and var km
+    public override string? Explain(Record record) => Km(record) is >= 0 and var km
         ? string.Create(CultureInfo.InvariantCulture, $"The whole square {record.Square} lies in the sea, {km:0.#} km from the nearest land.")
         : null;
 

@@ -4,11 +4,11 @@ namespace RangeMap.Records;
 /// A taxon that is mistaken for others, without the evidence that the list asks for at the record's stage; where the stage is not
 /// stated, without evidence that suffices for every stage.
 /// </summary>
-internal sealed class EvidenceMissing(TaxonList taxa) : IRecordCheck
+internal sealed class EvidenceMissing(TaxonList taxa) : RecordCheck
 {
-    public Doubts Doubt => Doubts.EvidenceMissing;
+    public override Doubts Doubt => Doubts.EvidenceMissing;
 
-    public bool Finds(Record record)
+    public override bool Finds(Record record)
     {
         var marks = record.Taxon.Marks;
         if (marks.ConfusedWith.Count == 0 || marks.Evidence.IsEmpty || !record.Present)
@@ -24,7 +24,7 @@ internal sealed class EvidenceMissing(TaxonList taxa) : IRecordCheck
         return false;
     }
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

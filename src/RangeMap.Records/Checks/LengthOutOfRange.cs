@@ -6,14 +6,14 @@ namespace RangeMap.Records;
 /// A length outside the range that the taxon list gives for the record's stage or sex; where neither is stated, outside all its
 /// ranges taken together.
 /// </summary>
-internal sealed class LengthOutOfRange(CheckLimits limits) : IRecordCheck
+internal sealed class LengthOutOfRange(CheckLimits limits) : RecordCheck
 {
-    public Doubts Doubt => Doubts.LengthOutOfRange;
+    public override Doubts Doubt => Doubts.LengthOutOfRange;
 
-    public bool Finds(Record record) =>
+    public override bool Finds(Record record) =>
         record.LengthMm is { } mm && RangeFor(record) is { } range && Math.Abs(range.Beyond(mm)) > (record.Taxon.Marks.LengthMarginMm ?? limits.LengthMarginMm);
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

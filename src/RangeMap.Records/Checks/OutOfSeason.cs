@@ -6,22 +6,22 @@ namespace RangeMap.Records;
 /// A record none of whose possible days touches a week in which its stage is about, as the taxon list has it; where no
 /// stage is stated, a week in which any is.
 /// </summary>
-internal sealed class OutOfSeason(CheckLimits limits) : IRecordCheck
+internal sealed class OutOfSeason(CheckLimits limits) : RecordCheck
 {
     private Record? _last;
     private bool _lastFound;
 
-    public Doubts Doubt => Doubts.OutOfSeason;
+    public override Doubts Doubt => Doubts.OutOfSeason;
 
     /// <summary>The check of the stage against the date asks again about the same record, and is answered from memory.</summary>
-    public bool Finds(Record record)
+    public override bool Finds(Record record)
     {
         if (!ReferenceEquals(record, _last))
             (_last, _lastFound) = (record, IsOut(record));
         return _lastFound;
     }
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

@@ -7,17 +7,17 @@ namespace RangeMap.Records;
 /// A record from outside the area that the taxon list names, or wholly within a region or island that it excepts. Regions whose
 /// names nobody knows are passed over; when none is known, the check is silent.
 /// </summary>
-internal sealed class OutsideKnownArea(CheckContext context) : IRecordCheck
+internal sealed class OutsideKnownArea(CheckContext context) : RecordCheck
 {
     private readonly SquareMemo<Verdict> _verdicts = new();
 
-    public Doubts Doubt => Doubts.OutsideKnownArea;
+    public override Doubts Doubt => Doubts.OutsideKnownArea;
 
-    public bool Finds(Record record) =>
+    public override bool Finds(Record record) =>
         record.Present && !record.Taxon.Marks.KnownArea.IsEverywhere && VerdictOn(record) is var verdict
         && (verdict.Excepted is not null || verdict.Km > (record.Taxon.Marks.AreaMarginKm ?? context.Limits.AreaMarginKm));
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

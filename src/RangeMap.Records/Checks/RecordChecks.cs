@@ -6,8 +6,8 @@ namespace RangeMap.Records;
 /// </summary>
 public sealed class RecordChecks
 {
-    private readonly IRecordCheck[] _ofList;
-    private readonly IRecordCheck[] _ofPlace;
+    private readonly RecordCheck[] _ofList;
+    private readonly RecordCheck[] _ofPlace;
 
     /// <summary>Sets the checks up; those whose answers the context lacks are left out.</summary>
     public RecordChecks(CheckContext context)
@@ -20,14 +20,14 @@ public sealed class RecordChecks
         ];
         _ofPlace =
         [
-            .. context.Sea is { } sea ? [new AtSea(sea)] : (IRecordCheck[])[],
-            .. context.Areas is not null || context.IslandOf is not null ? [new OutsideKnownArea(context)] : (IRecordCheck[])[],
-            .. context.Front is { } front ? [new AheadOfFront(front)] : (IRecordCheck[])[],
+            .. context.Sea is { } sea ? [new AtSea(sea)] : (RecordCheck[])[],
+            .. context.Areas is not null || context.IslandOf is not null ? [new OutsideKnownArea(context)] : (RecordCheck[])[],
+            .. context.Front is { } front ? [new AheadOfFront(front)] : (RecordCheck[])[],
         ];
     }
 
     /// <summary>Every check.</summary>
-    public IEnumerable<IRecordCheck> All => _ofList.Concat(_ofPlace);
+    public IEnumerable<RecordCheck> All => _ofList.Concat(_ofPlace);
 
     /// <summary>What is doubtful about a record by the taxon list and the record itself alone.</summary>
     public Doubts FindByList(Record record) => Find(_ofList, record);
@@ -35,7 +35,7 @@ public sealed class RecordChecks
     /// <summary>What is doubtful about the place of a record, by coast, regions and fronts.</summary>
     public Doubts FindByPlace(Record record) => Find(_ofPlace, record);
 
-    private static Doubts Find(IRecordCheck[] checks, Record record)
+    private static Doubts Find(RecordCheck[] checks, Record record)
     {
         var found = Doubts.None;
         foreach (var check in checks)

@@ -4,13 +4,13 @@ namespace RangeMap.Records;
 /// A stated stage that is not about on any possible day, while another stage of the taxon is: then the stage may be
 /// wrong rather than the date or the name. It comes beside the doubt of <see cref="OutOfSeason"/>.
 /// </summary>
-internal sealed class StageAgainstDate(OutOfSeason season) : IRecordCheck
+internal sealed class StageAgainstDate(OutOfSeason season) : RecordCheck
 {
-    public Doubts Doubt => Doubts.StageAgainstDate;
+    public override Doubts Doubt => Doubts.StageAgainstDate;
 
-    public bool Finds(Record record) => season.Finds(record) && OthersAbout(record).Any();
+    public override bool Finds(Record record) => season.Finds(record) && OthersAbout(record).Any();
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

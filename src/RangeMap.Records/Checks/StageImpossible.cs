@@ -4,13 +4,13 @@ namespace RangeMap.Records;
 /// A stage, caste or sex that cannot be: one that the taxon does not have, where the list names those that it has, or a caste
 /// of the other sex. Words that are not known are never in doubt, for nothing is known about them.
 /// </summary>
-internal sealed class StageImpossible : IRecordCheck
+internal sealed class StageImpossible : RecordCheck
 {
-    public Doubts Doubt => Doubts.StageImpossible;
+    public override Doubts Doubt => Doubts.StageImpossible;
 
-    public bool Finds(Record record) => record.Present && (record.Stage is not null || record.Sex is not null) && (IsOfOtherSex(record) || IsUnknownOfTaxon(record));
+    public override bool Finds(Record record) => record.Present && (record.Stage is not null || record.Sex is not null) && (IsOfOtherSex(record) || IsUnknownOfTaxon(record));
 
-    public string? Explain(Record record)
+    public override string? Explain(Record record)
     {
         if (!Finds(record))
             return null;

@@ -23,7 +23,12 @@ internal sealed class RowCells(RowSource rows, ColumnMapping mapping)
     /// <summary>Trimmed text of a column; empty for the ways in which databases write "nothing": \N, NULL and NA.</summary>
     public ReadOnlySpan<char> Cell(int column)
     {
-        var text = rows[column].Trim();
+        var text = rows[column];
+        if (text.IsEmpty)
+            return text;
+        // Hardly a cell begins or ends with white space, and each is looked at several times.
+        if (text[0] <= ' ' || text[^1] <= ' ' || text[0] > '~' || text[^1] > '~')
+            text = text.Trim();
         if (_guarded)
             text = FormulaGuard.Unguard(text);
         return text.Length is >= 2 and <= 4 && (text is "\\N" or "NA" || text.Equals("NULL", StringComparison.OrdinalIgnoreCase)) ? default : text;

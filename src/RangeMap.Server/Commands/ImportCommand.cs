@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Runtime;
 using RangeMap.Records;
 using RangeMap.Store;
 
@@ -41,7 +42,7 @@ internal static class ImportCommand
                 var answer = await RunAsync(folder, request, context, parsed.GetValue(CommonOptions.Json), cancel);
                 refused |= answer.Figures.Refused > 0;
                 if (!stated.DryRun)
-                    LookupIndexes.Make(folder.Database);
+                    ImportAftercare.Run(folder.Database);
                 if (parsed.GetValue(refusals) is { } target && !stated.DryRun)
                     RefusalsCommand.Write(folder, answer.Figures.Batch, target);
             }
@@ -66,6 +67,8 @@ internal static class ImportCommand
     /// <summary>Imports one file and says what became of it.</summary>
     public static async Task<ImportAnswer> RunAsync(DataFolder folder, ImportRequest request, CommandContext context, bool json, CancellationToken cancel)
     {
+        // Nobody waits for an answer meanwhile: no collection need run beside the work and cost a second look at memory.
+        GCSettings.LatencyMode = GCLatencyMode.Batch;
         ImportAnswer answer;
         using (var progress = new ProgressLine(context.Error, $"Reading {Path.GetFileName(request.Path)}", "rows"))
             answer = await ImportFile.RunAsync(folder, request, context.Clock, progress, cancel);

@@ -19,7 +19,7 @@ internal sealed class ImportStages(RecordReader reader, FileChecks checks, Impor
 #else
     private const int RowsPerChunk = 2_000;
 #endif
-    private const int ChunksWaiting = 4;
+    private const int ChunksWaiting = 2;
 
     /// <summary>Memory for rows as sent, which goes round between the stages.</summary>
     private readonly ConcurrentBag<SourceRows> _spare = [];

@@ -30,6 +30,7 @@ public static class MakeDemo
         var files = WriteSimulation.Run(Path.Combine(folder.Path, "invented"), options, progress, cancel);
         LoadTaxonList.Run(folder, files.Taxa, clock);
         var answer = await ImportFile.RunAsync(folder, new ImportRequest(files.Records, "invented"), clock, progress, cancel);
+        ImportAftercare.Run(folder.Database);
         settings.Write(SettingNames.Demo, "made");
         return answer;
     }

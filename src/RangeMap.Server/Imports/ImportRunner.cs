@@ -114,7 +114,7 @@ public sealed class ImportRunner : BackgroundService
             return;
         _current.LookAgain();
         _files.Remove(upload);
-        LookupIndexes.Make(_folder.Database);
+        ImportAftercare.Run(_folder.Database);
     }
 
     private void Fail(Upload upload, Exception error)

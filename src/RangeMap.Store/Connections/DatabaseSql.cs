@@ -13,6 +13,7 @@ internal static class DatabaseSql
         PRAGMA page_size = 8192;
         PRAGMA journal_mode = WAL;
         PRAGMA synchronous = NORMAL;
+        PRAGMA wal_autocheckpoint = 1000;
         PRAGMA foreign_keys = ON;
         PRAGMA temp_store = FILE;
         PRAGMA threads = 2;

@@ -35,6 +35,7 @@ public sealed class ImportSession : IDisposable
         _connection = connection;
         // A large import by another program takes its minutes; waiting for it is better than failing.
         _connection.DefaultTimeout = LongestWaitSeconds;
+        _connection.Execute(ImportSql.KeepInLog);
         _transaction = _connection.BeginTransaction(deferred: false);
         _clock = clock;
         _dataset = _connection.QuerySingleOrDefault<long?>(ImportSql.FindDataset, new { Id = datasetId }, _transaction)

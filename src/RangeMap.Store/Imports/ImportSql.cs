@@ -32,6 +32,12 @@ internal static class ImportSql
         WHERE number = @Batch
         """;
 
+    /// <summary>Keeps the commit of an import from moving all that it wrote into the database before it returns.</summary>
+    public const string KeepInLog = "PRAGMA wal_autocheckpoint = 0";
+
+    /// <summary>Moves what readers allow from the log into the database.</summary>
+    public const string Checkpoint = "PRAGMA wal_checkpoint(PASSIVE)";
+
     public const string AddSourceBlock =
         "INSERT INTO source_block (batch, first_row, row_count, data) VALUES (@Batch, @FirstRow, @RowCount, @Data)";
 

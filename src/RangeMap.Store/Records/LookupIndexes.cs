@@ -7,19 +7,12 @@ namespace RangeMap.Store;
 /// The indexes by which records are looked up. Maps do not need them, so a first import leaves them out and they are made
 /// after its commit; whoever looks records up before that makes them.
 /// </summary>
-public static class LookupIndexes
+internal static class LookupIndexes
 {
     private const int Count = 5;
 
     /// <summary>Makes the indexes that are missing.</summary>
-    /// <exception cref="StoreException">The database cannot be written to.</exception>
-    public static void Make(Database database) => database.Use(connection =>
-    {
-        Make(connection);
-        return true;
-    });
-
-    internal static void Make(SqliteConnection connection)
+    public static void Make(SqliteConnection connection)
     {
         if (connection.ExecuteScalar<int>(RecordSql.CountLookupIndexes) == Count)
             return;

@@ -37,11 +37,37 @@ public sealed class ImportSessionTests : IDisposable
     [Fact]
     public void AFirstImportWithoutACommitLeavesTheEmptyStoreWithItsIndexes()
     {
-        var before = LogicalDump.Of(_store.Database);
+        var (before, indexes) = (LogicalDump.Of(_store.Database), IndexesOfRecords());
         using (var session = ImportSession.Begin(_store.Database, "invented", "invented.csv", Clock))
             Fill(session, [Version(1)], [Refused(2)]);
         Assert.Equal(before, LogicalDump.Of(_store.Database));
-        Assert.Contains("CREATE INDEX record_of_key", before, StringComparison.Ordinal);
+        Assert.Equal(indexes, IndexesOfRecords());
+    }
+
+    [Fact]
+    public void AFirstImportLeavesItsIndexesForAfterwardsAndTheNextImportMakesThemIfNobodyDid()
+    {
+        _store.Import([Version(1)]);
+        Assert.Empty(IndexesOfRecords());
+        _store.Import([Version(1), Version(2)]);
+        Assert.Equal(["record_in_queue", "record_of_batch", "record_of_key", "record_of_recorder", "record_of_taxon"], IndexesOfRecords());
+    }
+
+    [Fact]
+    public void TheAftercareOfAnImportMakesTheIndexesAndEmptiesTheLog()
+    {
+        _store.Import([Version(1)]);
+        ImportAftercare.Run(_store.Database);
+        Assert.Equal(5, IndexesOfRecords().Count);
+        using var connection = _store.Database.Connect();
+        var (_, inLog, moved) = connection.QuerySingle<(long Busy, long InLog, long Moved)>("PRAGMA wal_checkpoint(PASSIVE)");
+        Assert.Equal(inLog, moved);
+    }
+
+    private List<string> IndexesOfRecords()
+    {
+        using var connection = _store.Database.Connect();
+        return connection.Query<string>("SELECT name FROM sqlite_schema WHERE type = 'index' AND tbl_name = 'record' AND sql IS NOT NULL ORDER BY name").AsList();
     }
 
     [Fact]

@@ -39,7 +39,7 @@ public sealed class TaxonChangeTests : IDisposable
     {
         List.Keep([], [new Synonym("s1", "Inventa vetus", "t1")]);
         _store.Import([Version(1), Version(2, "SU99"), Version(3, taxon: 2)]);
-        LookupIndexes.Make(_store.Database);
+        ImportAftercare.Run(_store.Database);
         var (before, cubes) = (Dump(), FromRecords.Cubes(_store.Database));
 
         var change = Changes.Merge("t1", "t2", "T. Invented", "They are one.");

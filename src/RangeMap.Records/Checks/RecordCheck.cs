@@ -14,8 +14,15 @@ public interface IDoubtParticulars
 /// One check of a record by itself. It is made once for an import and is not used by several threads at once, so it may
 /// remember what it looked up.
 /// </summary>
-public interface IRecordCheck : IDoubtParticulars
+/// <remarks>A class, since a call through an interface that ten classes implement costs as much as most checks.</remarks>
+public abstract class RecordCheck : IDoubtParticulars
 {
+    /// <inheritdoc/>
+    public abstract Doubts Doubt { get; }
+
     /// <summary>True when the record is in doubt. Runs on each row: no allocation where nothing is found.</summary>
-    bool Finds(Record record);
+    public abstract bool Finds(Record record);
+
+    /// <inheritdoc/>
+    public abstract string? Explain(Record record);
 }
