@@ -6,10 +6,12 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class DateDefault : RecordCheck
 {
+    private static readonly DateOnly DayZero = new(1899, 12, 30);
+
     public override Doubts Doubt => Doubts.DateDefault;
 
     public override bool Finds(Record record) =>
-        record.Dates.IsOneDay && (record.Dates.First is { Month: 1, Day: 1 } || record.Dates.First is { Year: 1899, Month: 12, Day: >= 30 });
+        record.Dates.IsOneDay && (record.Dates.First.DayOfYear == 1 || record.Dates.First == DayZero || record.Dates.First == DayZero.AddDays(1));
 
     public override string? Explain(Record record) => Finds(record)
         ? $"The date is {DayWords.Of(record.Dates)}, which many programs fill in where the day was not known."

@@ -11,7 +11,7 @@ internal sealed class EvidenceMissing(TaxonList taxa) : RecordCheck
     public override bool Finds(Record record)
     {
         var marks = record.Taxon.Marks;
-        if (marks.ConfusedWith.Count == 0 || marks.Evidence.IsEmpty || !record.Present)
+        if (marks.Evidence.IsEmpty || !record.Present || marks.ConfusedWith.Count == 0)
             return false;
         var key = StageKind.KeyOf(record.Stage, record.Sex);
         var fit = marks.Evidence.BestFit(key);

@@ -12,7 +12,7 @@ internal readonly record struct IdentityColumn(int Column, ulong Mark)
     public static ulong MarkOf(string name) => XxHash3.HashToUInt64(MemoryMarshal.AsBytes(name.ToUpperInvariant().AsSpan()));
 
     /// <summary>All columns but those of an earlier refusal, in an order that does not depend on their places.</summary>
-    public static IReadOnlyList<IdentityColumn> Of(ColumnMapping mapping) =>
+    public static IdentityColumn[] Of(ColumnMapping mapping) =>
         [.. Enumerable.Range(0, mapping.Columns.Count)
             .Where(i => !RefusalColumns.Contains(mapping.Columns[i]))
             .Select(i => new IdentityColumn(i, MarkOf(mapping.TermOf(i) is { } term ? TermNames.Name(term) : mapping.Columns[i])))

@@ -5,7 +5,7 @@ namespace RangeMap.Records;
 
 /// <summary>Turns the cells of one row into a record, or says why it cannot.</summary>
 internal sealed class RowInterpreter(
-    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IReadOnlyList<IdentityColumn> identityColumns, RecordChecks checks, FileChecks? fileChecks,
+    RowCells cells, TaxonResolver taxa, RowDates dates, GridReferenceOptions gridOptions, IdentityColumn[] identityColumns, RecordChecks checks, FileChecks? fileChecks,
     long expectedRows)
 {
     private static readonly ulong TaxonMark = IdentityColumn.MarkOf("resolved taxon");

@@ -11,12 +11,14 @@ internal sealed class PreparedStatement : IDisposable
 {
     private readonly sqlite3 _database;
     private readonly sqlite3_stmt _statement;
+    private readonly IntPtr _native;
     private readonly (Kind Kind, long Bits)[] _bound;
 
     public PreparedStatement(SqliteConnection connection, string sql)
     {
         _database = connection.Handle!;
         Check(raw.sqlite3_prepare_v2(_database, sql, out _statement));
+        _native = _statement.DangerousGetHandle();
         // Values stay bound from one run to the next, and many columns say the same row after row: a value that stands is not bound again.
         _bound = new (Kind, long)[raw.sqlite3_bind_parameter_count(_statement) + 1];
     }
@@ -25,7 +27,7 @@ internal sealed class PreparedStatement : IDisposable
     {
         if (Stands(index, Kind.Integer, value))
             return this;
-        Check(raw.sqlite3_bind_int64(_statement, index, value));
+        Check(NativeStatement.BindInteger(_native, index, value));
         return this;
     }
 
@@ -37,7 +39,7 @@ internal sealed class PreparedStatement : IDisposable
             return BindNull(index);
         if (Stands(index, Kind.Real, BitConverter.DoubleToInt64Bits(number)))
             return this;
-        Check(raw.sqlite3_bind_double(_statement, index, number));
+        Check(NativeStatement.BindReal(_native, index, number));
         return this;
     }
 
@@ -45,7 +47,7 @@ internal sealed class PreparedStatement : IDisposable
     {
         if (Stands(index, Kind.Null, 0))
             return this;
-        Check(raw.sqlite3_bind_null(_statement, index));
+        Check(NativeStatement.BindNull(_native, index));
         return this;
     }
 
@@ -61,8 +63,8 @@ internal sealed class PreparedStatement : IDisposable
     /// <summary>Runs a statement that gives no rows.</summary>
     public void Run()
     {
-        var result = raw.sqlite3_step(_statement);
-        raw.sqlite3_reset(_statement);
+        var result = NativeStatement.Step(_native);
+        _ = NativeStatement.Reset(_native);
         if (result != raw.SQLITE_DONE)
             Check(result);
     }

@@ -37,7 +37,10 @@ public static class StageKind
         (stage is null or "adult") && (sex is "female" or "male") ? sex : stage;
 
     /// <summary>True when the first word is a wider one than the second.</summary>
-    public static bool Covers(string wide, string narrow) => TakesIn.TryGetValue(wide, out var words) && words.Contains(narrow, StringComparer.OrdinalIgnoreCase);
+    public static bool Covers(string wide, string narrow) => MayTakeIn(wide) && TakesIn.TryGetValue(wide, out var words) && words.Contains(narrow, StringComparer.OrdinalIgnoreCase);
+
+    // Asked several times a row, mostly about words that take in none.
+    private static bool MayTakeIn(string word) => word.Length > 0 && (char)(word[0] | 0x20) is ('a' or 'f' or 'j');
 
     /// <summary>How an entry fits a key of <see cref="KeyOf"/>; a record without a key is fitted by every entry.</summary>
     public static StageFit Fit(string? entry, string? key)
