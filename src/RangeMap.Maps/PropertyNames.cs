@@ -26,6 +26,9 @@ public static class PropertyNames
     /// <summary>Index of the last period with records.</summary>
     public const string Latest = "latest";
 
+    /// <summary>What became of the square between two periods.</summary>
+    public const string Change = "change";
+
     /// <summary>Year of the first arrival.</summary>
     public const string Year = "year";
 

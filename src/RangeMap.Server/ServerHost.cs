@@ -53,6 +53,7 @@ public static class ServerHost
         api.MapPresence();
         api.MapTiles();
         api.MapSpread();
+        api.MapChange();
         api.MapSeason();
         api.MapDoubts();
         api.MapSquares();

@@ -68,6 +68,7 @@ public static class CommandLine
         RefusalsCommand.Make(context),
         PresenceCommand.Make(context),
         SpreadCommand.Make(context),
+        ChangeCommand.Make(context),
         GridCommand.Make(context),
         SimulateCommand.Make(context),
         VerifyCommand.Make(context),

@@ -81,6 +81,13 @@ public sealed class DataSnapshot
     /// <summary>Effort of all groups together at one square size.</summary>
     public Effort EffortOfAll(SquareSize size) => _effort.GetOrMake((AllGroups, size), () => Presence.Effort.Of(Visits, size, _ => true));
 
+    /// <summary>Every visit of a group at one square size, with its list.</summary>
+    public IReadOnlyList<VisitList> VisitLists(string? group, SquareSize size)
+    {
+        var counts = OfGroup(group);
+        return VisitList.Of(Visits, size, number => number < counts.Length && counts[number]);
+    }
+
     /// <summary>What the records of a taxon say of its season, an aggregate's with those of its members.</summary>
     public IReadOnlyList<SeasonEntry> Season(Taxon taxon) =>
         Answers.GetOrMake($"season {taxon.Number}", () => OfThisEdition(_seasons.Read([.. WithMembers(taxon).Select(member => member.Number)])));
@@ -91,10 +98,17 @@ public sealed class DataSnapshot
 
     private Effort Measure(string? group, SquareSize size)
     {
+        var counts = OfGroup(group);
+        return Presence.Effort.Of(Visits, size, number => number < counts.Length && counts[number]);
+    }
+
+    /// <summary>By taxon number, whether a taxon is of the group.</summary>
+    private bool[] OfGroup(string? group)
+    {
         var counts = new bool[Taxa.Count == 0 ? 1 : Taxa.Max(taxon => taxon.Number) + 1];
         foreach (var taxon in Taxa)
             counts[taxon.Number] = taxon.Group == group;
-        return Presence.Effort.Of(Visits, size, number => number < counts.Length && counts[number]);
+        return counts;
     }
 
     private IEnumerable<Taxon> WithNested(Taxon aggregate)
