@@ -63,6 +63,36 @@ export interface Spread {
   line: { slope: number; intercept: number } | null;
 }
 
+/** One measure of change between two periods: numbers with their interval, or the reason why there are none. 0 means no change. */
+export interface ChangeEstimate {
+  method: string;
+  label: string;
+  unit: string;
+  value: number | null;
+  low: number | null;
+  high: number | null;
+  before: number | null;
+  after: number | null;
+  n: number;
+  note: string | null;
+  refused: string | null;
+}
+
+export interface PeriodEffort { period: string; visits: number; recorders: number; records: number; squares: number; wellSurveyed: number; meanListLength: number }
+
+export interface Change {
+  from: string;
+  to: string;
+  effort: { group: string | null; visitRatio: number | null; periods: PeriodEffort[] }[];
+  taxa: ChangeEstimate[];
+  verdicts: { taxon: string; words: string | null }[];
+}
+
+/** What became of a square between two periods. */
+export const FATES = ['gained', 'lost', 'stable', 'found-only-later', 'not-visited-again'] as const;
+export type Fate = (typeof FATES)[number];
+export interface Fates { features: { properties: { square: string; grid: string; change: Fate } }[]; from: string; to: string }
+
 export interface SquarePage {
   square: string;
   grid: string;
@@ -102,6 +132,11 @@ export function mapParameters({ size, periods, quality }: Omit<MapQuestion, 'tax
 export const tileAddress = (q: MapQuestion) => `${ROOT}/taxa/${part(q.taxon)}/tiles/BritishNationalGrid/{z}/{y}/{x}?${mapParameters(q)}`;
 export const tableAddress = (q: MapQuestion, format: string) => `${ROOT}/taxa/${part(q.taxon)}/presence?${mapParameters(q)}&format=${format}`;
 
+export interface ChangeQuestion { taxon: string; size: Size; quality: Quality; from: string; to: string }
+
+export const changeAddress = ({ taxon, size, quality, from, to }: ChangeQuestion, format: string) =>
+  `/taxa/${part(taxon)}/change?grid=${size}&quality=${quality}&from=${part(from)}&to=${part(to)}&format=${format}`;
+
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
   taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
@@ -110,6 +145,8 @@ export const api = {
   arrivals: (id: string, size: Size, quality: Quality, signal?: AbortSignal) =>
     get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
+  change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
+  fates: (q: ChangeQuestion, signal?: AbortSignal) => get<Fates>(changeAddress(q, 'geojson'), signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

@@ -8,6 +8,7 @@ import './look/charts.css';
 import { chooseByClick } from './choosing.ts';
 import { byId } from './elements.ts';
 import { makeBorders } from './layers/borders.ts';
+import { makeChange } from './layers/change.ts';
 import { makeChosen } from './layers/chosen.ts';
 import { makeLand } from './layers/land.ts';
 import { makeLattice } from './layers/lattice.ts';
@@ -27,16 +28,17 @@ const store = makeStore(window.location, window.history);
 
 const land = makeLand();
 const presence = makePresence(store);
-const layers = [land.layer, makeLattice(), presence.layer, makeBorders(), makeChosen(store), makePlaces()];
+const change = makeChange();
+const layers = [land.layer, makeLattice(), presence.layer, change.layer, makeBorders(), makeChosen(store), makePlaces()];
 const map = makeMap(byId('map'), byId('notices'), layers, store);
-chooseByClick(map, presence.layer, land, store);
+chooseByClick(map, [presence.layer, change.layer], land, store);
 
 mountBanner(byId('banner'), byId('whose'));
 mountSearch(byId('search'), store);
 mountSpecies(byId('species'), store);
 mountChoices(byId('choices'), store);
 const years = mountYears(byId('years'), store);
-mountLegend(byId('legend'), store, presence.paint, years.tell);
+mountLegend(byId('legend'), store, presence.paint, years.tell, change.show);
 mountDetails(byId('details'), store);
 
 store.begin();

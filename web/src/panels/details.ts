@@ -1,11 +1,12 @@
-// Two leaves under the legend: the chosen square, and the spread of the species.
+// The leaves under the legend: the chosen square, the spread of the species, and how its range changed.
 import { el } from '../elements.ts';
 import { PANELS, type Panel } from '../state.ts';
 import { differs, type Store } from '../store.ts';
+import { mountChange } from './change.ts';
 import { mountSpread } from './spread.ts';
 import { mountSquare } from './square.ts';
 
-const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread' };
+const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread', change: 'Change' };
 
 export function mountDetails(host: HTMLElement, store: Store): void {
   const tabs = PANELS.map((panel) => el('button', {
@@ -15,6 +16,7 @@ export function mountDetails(host: HTMLElement, store: Store): void {
   host.append(el('div', { role: 'tablist', class: 'tabs', 'aria-label': 'Details' }, ...tabs), ...leaves);
   mountSquare(leaves[0]!, store);
   mountSpread(leaves[1]!, store);
+  mountChange(leaves[2]!, store);
 
   store.follow((now, before) => {
     if (!differs(now, before, 'panel')) return;

@@ -1,5 +1,6 @@
 // The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
-import { api, tableAddress, type Arrivals, type Presence } from '../api.ts';
+import { api, tableAddress, type Arrivals, type Fates, type Presence } from '../api.ts';
+import { changeQuestion } from '../changePeriods.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import { periodInWords } from '../periods.ts';
@@ -10,11 +11,12 @@ import { rampColours } from '../styles/ramp.ts';
 import type { Painting } from '../styles/squares.ts';
 import { classOf, yearClasses, type YearClass } from '../styles/yearClasses.ts';
 import { count, counted, omittedInWords } from '../words.ts';
+import { changeLegend, NEEDS_TWO_PERIODS } from './changeLegend.ts';
 import { shown } from './waiting.ts';
 
 const SHADING_WORDS = { latest: 'last found', first: 'first found' };
 
-export function mountLegend(host: HTMLElement, store: Store, paint: (painting: Painting) => void, tellYears: (years: number[]) => void): void {
+export function mountLegend(host: HTMLElement, store: Store, paint: (painting: Painting) => void, tellYears: (years: number[]) => void, showFates: (fates: Fates | null) => void): void {
   let colours: Colours;
   let classes: YearClass[] = [];
   let draw = (): Node[] => [];
@@ -31,6 +33,13 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     redraw();
   });
 
+  const fates = question<Fates>((answer) => {
+    showFates(answer.kind === 'ready' ? answer.value : null);
+    const asked = changeQuestion(store.state);
+    draw = () => shown(answer, (value) => asked === null ? [] : changeLegend(value, asked, colours));
+    redraw();
+  });
+
   function useYears({ features }: Arrivals): void {
     const years = features.map((f) => f.properties.year).sort((a, b) => a - b);
     classes = years.length === 0 ? [] : yearClasses(years[0]!, years.at(-1)!);
@@ -41,8 +50,12 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
   function ask({ taxon, size, periods, quality, mode }: ViewState): void {
     presence.clear();
     arrivals.clear();
+    fates.clear();
     if (taxon === null) return;
-    if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
+    const change = mode === 'change' ? changeQuestion(store.state) : null;
+    if (change !== null) fates.ask((signal) => api.fates(change, signal));
+    else if (mode === 'change') host.replaceChildren(el('p', { class: 'empty' }, NEEDS_TWO_PERIODS));
+    else if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
     else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
   }
 
