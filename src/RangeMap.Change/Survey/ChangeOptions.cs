@@ -9,6 +9,13 @@ public sealed record ChangeOptions
     /// <summary>Seed of the draws: the same survey and seed give the same numbers.</summary>
     public ulong Seed { get; init; } = 1;
 
+    /// <summary>What the measures corrected for effort need, and their constants.</summary>
+    public TrendOptions Trends { get; init; } = new();
+
     /// <exception cref="ArgumentOutOfRangeException">An option lies outside its range.</exception>
-    internal void ThrowIfOutOfRange() => ArgumentOutOfRangeException.ThrowIfLessThan(Draws, 100);
+    internal void ThrowIfOutOfRange()
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(Draws, 100);
+        Trends.ThrowIfOutOfRange();
+    }
 }
