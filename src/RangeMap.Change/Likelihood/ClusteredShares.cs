@@ -1,13 +1,26 @@
+using MathNet.Numerics.Distributions;
+
 namespace RangeMap.Change;
 
 /// <summary>A share of visits whose squares differ more than chance would make them.</summary>
 /// <param name="Share">Visits with a find over visits, 0 to 1.</param>
 /// <param name="Visits">Number of visits.</param>
 /// <param name="DesignEffect">Variance over that of independent visits, at least 1: so many visits tell as much as one independent visit.</param>
-internal readonly record struct ClusteredShare(double Share, int Visits, double DesignEffect)
+/// <param name="SquaresFound">Number of squares with a find.</param>
+internal readonly record struct ClusteredShare(double Share, int Visits, double DesignEffect, int SquaresFound)
 {
-    /// <summary>95 % score interval at the number of visits divided by the design effect.</summary>
-    internal Interval Interval => SharesOfVisits.Wilson(Share, Visits / DesignEffect);
+    /// <summary>
+    /// 95 % score interval at the number of visits divided by the design effect, and cut further where few squares tell of that effect
+    /// (Korn and Graubard 1998).
+    /// </summary>
+    internal Interval Interval
+    {
+        get
+        {
+            var few = SharesOfVisits.Z / StudentT.InvCDF(0, 1, Math.Max(1, SquaresFound - 1), 0.975);
+            return SharesOfVisits.Wilson(Share, Visits / DesignEffect * few * few);
+        }
+    }
 }
 
 /// <summary>The shares of two periods over the same squares, with squares as clusters (docs/methods/reporting-rate.md, eq. 3).</summary>
@@ -22,13 +35,12 @@ internal sealed record ClusteredShares(int Squares, ClusteredShare Before, Clust
     /// <param name="visits">Visits, in the same order; at least two squares, visits in both periods.</param>
     internal static ClusteredShares Of(ReadOnlySpan<int> finds, ReadOnlySpan<int> visits)
     {
-        Span<int> found = stackalloc int[2], all = stackalloc int[2];
-        found.Clear();
-        all.Clear();
+        int[] found = [0, 0], all = [0, 0], squaresFound = [0, 0];
         for (var i = 0; i < finds.Length; i++)
         {
             found[i % 2] += finds[i];
             all[i % 2] += visits[i];
+            squaresFound[i % 2] += finds[i] > 0 ? 1 : 0;
         }
 
         double before = (double)found[0] / all[0], after = (double)found[1] / all[1];
@@ -45,8 +57,8 @@ internal sealed record ClusteredShares(int Squares, ClusteredShare Before, Clust
         return new(
             squares,
             // A share of none or all has no scatter of its own to tell how alike visits are; the other period's is taken.
-            new(before, all[0], effectBefore > 0 ? effectBefore : Math.Max(1, effectAfter)),
-            new(after, all[1], effectAfter > 0 ? effectAfter : Math.Max(1, effectBefore)),
+            new(before, all[0], effectBefore > 0 ? effectBefore : Math.Max(1, effectAfter), squaresFound[0]),
+            new(after, all[1], effectAfter > 0 ? effectAfter : Math.Max(1, effectBefore), squaresFound[1]),
             vv > 0 && ww > 0 ? Math.Clamp(vw / Math.Sqrt(vv * ww), -1, 1) : 0);
     }
 

@@ -8,10 +8,11 @@ internal sealed class ListCells
 {
     private readonly int[] _years;
     private readonly int[] _cells;
+    private readonly int _least;
 
-    internal ListCells(SharedVisits visits)
+    internal ListCells(SharedVisits visits, int leastOthers)
     {
-        Visits = visits;
+        (Visits, _least) = (visits, leastOthers);
         var all = visits.All;
         _years = [.. all.ToArray().Select(visit => visit.Year).Distinct().Order()];
         Lengths = Math.Max(1, all.Length == 0 ? 0 : all.ToArray().Max(visit => visit.Length));
@@ -20,7 +21,7 @@ internal sealed class ListCells
         _cells = new int[all.Length];
         for (var i = 0; i < all.Length; i++)
         {
-            _cells[i] = all[i].Length == 0 ? -1 : Array.BinarySearch(_years, all[i].Year) * Lengths + all[i].Length - 1;
+            _cells[i] = all[i].Length < _least ? -1 : Array.BinarySearch(_years, all[i].Year) * Lengths + all[i].Length - 1;
             if (_cells[i] >= 0)
                 Lists[_cells[i]]++;
         }
@@ -40,11 +41,11 @@ internal sealed class ListCells
     /// <summary>Number of lists in each cell: year after year, lengths from 1 on.</summary>
     internal int[] Lists { get; }
 
-    /// <summary>The cell of a visit at its whole length; -1 for an empty list.</summary>
+    /// <summary>The cell of a visit at its whole length; -1 where that is too short.</summary>
     internal int CellOf(int visit) => _cells[visit];
 
-    /// <summary>The cell one taxon shorter; -1 where nothing is left: a list of the taxon alone tells nothing of effort.</summary>
-    internal int Shorter(int cell) => cell % Lengths == 0 ? -1 : cell - 1;
+    /// <summary>The cell one taxon shorter; -1 where that is too short.</summary>
+    internal int Shorter(int cell) => cell < 0 || cell % Lengths < _least ? -1 : cell - 1;
 
     /// <summary>Decades from <see cref="Middle"/>.</summary>
     internal double Decades(int cell) => (_years[cell / Lengths] - Middle) / 10;

@@ -16,7 +16,7 @@ internal static class ListLength
 
         var finds = TaxonLists.Of(cells, taxon);
         if (finds.Finds < options.LeastFinds)
-            return Refuse(taxon, visits.Squares, TrendWords.NotEnough("lists with the taxon and at least one other", finds.Finds, options.LeastFinds));
+            return Refuse(taxon, visits.Squares, TrendWords.NotEnough(TrendWords.ListsWith(options.LeastOthers), finds.Finds, options.LeastFinds));
         if (finds.Squares < options.LeastSquaresFound)
             return Refuse(taxon, visits.Squares, TrendWords.NotEnough("squares with the taxon on such a list", finds.Squares, options.LeastSquaresFound));
         if (LogisticPlane.Fit(finds.Cells()) is not { } plane)
@@ -28,7 +28,7 @@ internal static class ListLength
         return ChangeEstimate.Of(taxon, ChangeMethods.ListLength, Unit, visits.Squares, plane.Coefficients[1], wald.Interval) with
         {
             P = wald.P,
-            Note = TrendWords.ListLengthNote(finds.Finds, error * error / independent),
+            Note = TrendWords.ListLengthNote(finds.Finds, options.LeastOthers, error * error / independent),
         };
     }
 

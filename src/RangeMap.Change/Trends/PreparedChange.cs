@@ -53,7 +53,7 @@ public sealed class PreparedChange
         internal static Group Of(GroupSurvey survey, TrendOptions options)
         {
             var visits = SharedVisits.Of(survey);
-            return new(new(survey, options), new(survey, options), new(visits), new(visits, options));
+            return new(new(survey, options), new(survey, options), new(visits, options.LeastOthers), new(visits, options));
         }
     }
 }

@@ -15,7 +15,8 @@ internal sealed class TaxonLists
         foreach (var visit in cells.Visits.With(taxon))
         {
             var cell = cells.CellOf(visit);
-            _lists[cell]--;
+            if (cell >= 0)
+                _lists[cell]--;
             if (cells.Shorter(cell) is not (>= 0 and var shorter))
                 continue;
 
@@ -28,7 +29,7 @@ internal sealed class TaxonLists
         }
     }
 
-    /// <summary>Lists with the taxon and at least one other.</summary>
+    /// <summary>Lists with the taxon and enough others.</summary>
     internal int Finds { get; }
 
     /// <summary>Squares with such a list.</summary>

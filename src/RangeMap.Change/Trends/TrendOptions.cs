@@ -41,6 +41,12 @@ public sealed record TrendOptions
     /// <summary>List length and reporting rate: least number of visits with the taxon, both periods together; at least 2.</summary>
     public int LeastFinds { get; init; } = 10;
 
+    /// <summary>
+    /// List length: least number of other taxa on a list, at least 1. A list of one taxon is mostly a note of something seen in passing
+    /// and says nothing on what else was about.
+    /// </summary>
+    public int LeastOthers { get; init; } = 2;
+
     /// <summary>Occupancy: least number of squares with two or more visits, in each period; at least 2.</summary>
     public int LeastSquaresRepeated { get; init; } = 20;
 
@@ -61,6 +67,7 @@ public sealed record TrendOptions
         AtLeast(LeastSquaresFound, 2);
         AtLeast(LeastSquaresVisited, 2);
         AtLeast(LeastFinds, 2);
+        AtLeast(LeastOthers, 1);
         AtLeast(LeastSquaresRepeated, 2);
         Share(LeastDetection);
     }

@@ -37,8 +37,10 @@ internal static class TrendWords
     internal static string NeighbourhoodNote(int before, int after) => Text(
         $"Change of the time factor, which for a scarce taxon is that of its frequency. From {before} squares with effort in the earlier period and {after} in the later. Errors by blocks of squares.");
 
-    internal static string ListLengthNote(int finds, double inflation) => Text(
-        $"From {finds} lists with the taxon, each with at least one other; its own name is not counted in the length. Errors by squares: {inflation:0.0} times the variance of independent lists.");
+    internal static string ListsWith(int others) => Text($"lists with the taxon and at least {others} other {(others == 1 ? "taxon" : "taxa")}");
+
+    internal static string ListLengthNote(int finds, int others, double inflation) => Text(
+        $"From {finds} {ListsWith(others)}; its own name is not counted in the length. Errors by squares: {inflation:0.0} times the variance of independent lists.");
 
     internal static string ReportingRateNote(ClusteredShare before, ClusteredShare after) => Text(
         $"Share of {before.Visits} and {after.Visits} visits to squares visited in both periods. Visits to one square are alike: design effect {before.DesignEffect:0.0} and {after.DesignEffect:0.0}. A change in what recorders look for or write down shows as a change here.");
