@@ -78,7 +78,7 @@ export interface ChangeEstimate {
   refused: string | null;
 }
 
-export interface PeriodEffort { period: string; visits: number; recorders: number; records: number; squares: number; wellSurveyed: number; meanListLength: number }
+export interface PeriodEffort { period: string; visits: number; recorders: number; records: number; squares: number; wellSurveyed: number; meanListLength: number | null }
 
 export interface Change {
   from: string;
@@ -89,7 +89,7 @@ export interface Change {
 }
 
 /** What became of a square between two periods. */
-export const FATES = ['gained', 'lost', 'stable', 'found-only-later', 'not-visited-again'] as const;
+export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surveyed-after'] as const;
 export type Fate = (typeof FATES)[number];
 export interface Fates { features: { properties: { square: string; grid: string; change: Fate } }[]; from: string; to: string }
 

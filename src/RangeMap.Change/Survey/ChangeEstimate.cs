@@ -26,6 +26,12 @@ public sealed record ChangeEstimate(int Taxon, string Method, string Unit, int N
     /// <summary>The quantity in the later period.</summary>
     public double? After { get; init; }
 
+    /// <summary>
+    /// Two-sided p-value of no change, in [0, 1], by the same reckoning as the interval: below 0.05 where that leaves 0 out. Null where
+    /// the method has none.
+    /// </summary>
+    public double? P { get; init; }
+
     /// <summary>What to bear in mind when reading the numbers.</summary>
     public string? Note { get; init; }
 

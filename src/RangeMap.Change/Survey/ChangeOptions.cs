@@ -39,6 +39,9 @@ public sealed record ChangeOptions
     /// <summary>Middles of all squares with land, on the plane of the survey; null when not known. With them a margin at the coast is told.</summary>
     public IReadOnlyList<PlanePoint>? LandSquares { get; init; }
 
+    /// <summary>What the measures corrected for effort need, and their constants.</summary>
+    public TrendOptions Trends { get; init; } = new();
+
     /// <exception cref="ArgumentOutOfRangeException">An option lies outside its range.</exception>
     internal void ThrowIfOutOfRange()
     {
@@ -52,6 +55,7 @@ public sealed record ChangeOptions
         ArgumentOutOfRangeException.ThrowIfLessThan(MinimumMarginSquares, 10);
         Require(MarginQuantile is > 0 and < 1, nameof(MarginQuantile), MarginQuantile);
         Require(MarginBearing is >= 0 and < 360, nameof(MarginBearing), MarginBearing);
+        Trends.ThrowIfOutOfRange();
     }
 
     private static void Require(bool holds, string name, double value)

@@ -4,7 +4,7 @@ namespace RangeMap.Maps;
 
 /// <summary>What became of a square between two periods, as the word that outputs give it.</summary>
 /// <param name="Square">The square.</param>
-/// <param name="Fate">gained, lost, stable, found-only-later or not-visited-again.</param>
+/// <param name="Fate">gained, lost, kept, not-surveyed-before or not-surveyed-after.</param>
 public readonly record struct SquareChange(Square Square, string Fate);
 
 /// <summary>Gains and losses as a GeoJSON feature collection: a polygon a square, with the properties square, grid and change.</summary>

@@ -62,7 +62,7 @@ internal static class ChangeCommand
         foreach (var verdict in report.Verdicts)
         {
             to.WriteLine(FormattableString.Invariant(
-                $"Squares: {verdict.Gained} gained, {verdict.Lost} lost, {verdict.Stable} kept; {verdict.FoundOnlyLater} not visited before, {verdict.NotVisitedAgain} not visited again."));
+                $"Squares: {verdict.Gained} gained, {verdict.Lost} lost, {verdict.Kept} kept; {verdict.NotSurveyedBefore} not surveyed before, {verdict.NotSurveyedAfter} not surveyed again."));
         }
 
         to.WriteLine();

@@ -22,17 +22,17 @@ internal sealed record ChangeJson(
 }
 
 /// <summary>Effort of a group in the two periods.</summary>
-internal sealed record GroupEffortJson(string? Group, double? VisitRatio, IReadOnlyList<PeriodEffortJson> Periods)
+internal sealed record GroupEffortJson(string? Group, double? VisitRatio, double? RecorderRatio, IReadOnlyList<PeriodEffortJson> Periods)
 {
     public static GroupEffortJson Of(string? name, GroupMeasures group) =>
-        new(name, Rounded.To(group.Measures.Effort.VisitRatio, 3), [.. group.Measures.Effort.Periods.Select(PeriodEffortJson.Of)]);
+        new(name, Rounded.To(group.Measures.EffortRatio?.Visits, 3), Rounded.To(group.Measures.EffortRatio?.Recorders, 3), [.. group.Measures.Effort.Select(PeriodEffortJson.Of)]);
 }
 
 /// <summary>Effort of one period.</summary>
-internal sealed record PeriodEffortJson(string Period, int Visits, int Recorders, long Records, int Squares, int WellSurveyed, double MeanListLength)
+internal sealed record PeriodEffortJson(string Period, int Visits, int Recorders, long Records, int Squares, int WellSurveyed, double? MeanListLength)
 {
-    public static PeriodEffortJson Of(PeriodEffort effort) =>
-        new(effort.Label, effort.Visits, effort.Recorders, effort.Records, effort.Squares, effort.WellSurveyed, Math.Round(effort.MeanListLength, 3));
+    public static PeriodEffortJson Of(EffortSummary effort) =>
+        new(effort.Label, effort.Visits, effort.Recorders, effort.Records, effort.Squares, effort.WellSurveyed, Rounded.To(effort.MeanListLength, 3));
 }
 
 /// <summary>One measure of one taxon.</summary>
@@ -48,15 +48,15 @@ internal sealed record ChangeEstimateJson(
 }
 
 /// <summary>The findings on one taxon: what became of its squares, and the sentence.</summary>
-internal sealed record ChangeVerdictJson(string Taxon, string ScientificName, int Gained, int Lost, int Stable, int FoundOnlyLater, int NotVisitedAgain)
+internal sealed record ChangeVerdictJson(string Taxon, string ScientificName, int Gained, int Lost, int Kept, int NotSurveyedBefore, int NotSurveyedAfter)
 {
     public static ChangeVerdictJson Of(RangeChange change)
     {
         var fates = change.Fates.CountBy(fate => fate.Fate).ToDictionary();
         int Count(SquareFate fate) => fates.GetValueOrDefault(fate);
         return new(
-            change.Taxon.Id, change.Taxon.ScientificName, Count(SquareFate.Gained), Count(SquareFate.Lost), Count(SquareFate.Stable),
-            Count(SquareFate.FoundOnlyLater), Count(SquareFate.NotVisitedAgain));
+            change.Taxon.Id, change.Taxon.ScientificName, Count(SquareFate.Gained), Count(SquareFate.Lost), Count(SquareFate.Kept),
+            Count(SquareFate.NotSurveyedBefore), Count(SquareFate.NotSurveyedAfter));
     }
 }
 

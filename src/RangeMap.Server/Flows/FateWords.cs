@@ -9,8 +9,8 @@ internal static class FateWords
     {
         SquareFate.Gained => "gained",
         SquareFate.Lost => "lost",
-        SquareFate.Stable => "stable",
-        SquareFate.FoundOnlyLater => "found-only-later",
-        _ => "not-visited-again",
+        SquareFate.Kept => "kept",
+        SquareFate.NotSurveyedBefore => "not-surveyed-before",
+        _ => "not-surveyed-after",
     };
 }

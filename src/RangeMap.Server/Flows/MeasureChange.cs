@@ -40,19 +40,15 @@ internal static class MeasureChange
         data.Answers.GetOrMake((group, aggregate?.Number, question, "measures of change"), () =>
         {
             var gathered = GroupData.Of(data, group, aggregate, question.Size, [question.From, question.To], question.Quality);
-            var options = new ChangeOptions { SquareSideKm = (int)question.Size / MetresPerKm, Land = LandOf(gathered.Plane) };
+            var options = new ChangeOptions { LandSquares = LandOf(gathered.Plane, question.Size) };
             return new GroupMeasures(gathered, ChangeMeasures.Prepare(gathered.Survey, options));
         });
 
-    /// <summary>Where the land of a national grid ends; null on the plane of several grids.</summary>
-    private static LandExtent? LandOf(INationalGrid plane)
+    /// <summary>The middles of a national grid's squares with land; null on the plane of several grids.</summary>
+    private static IReadOnlyList<PlanePoint>? LandOf(INationalGrid plane, SquareSize size)
     {
-        var land = BaseGeography.Squares.Of(plane.Id, SquareSize.Km10);
-        return land.Count == 0
-            ? null
-            : new(
-                land.Max(square => square.Centre.Northing) / MetresPerKm, land.Min(square => square.Centre.Northing) / MetresPerKm,
-                land.Max(square => square.Centre.Easting) / MetresPerKm, land.Min(square => square.Centre.Easting) / MetresPerKm);
+        var land = BaseGeography.Squares.Of(plane.Id, size);
+        return land.Count == 0 ? null : [.. land.Select(square => new PlanePoint(square.Centre.Easting / MetresPerKm, square.Centre.Northing / MetresPerKm))];
     }
 }
 

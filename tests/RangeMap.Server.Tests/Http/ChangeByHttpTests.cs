@@ -26,11 +26,11 @@ public sealed class ChangeByHttpTests
         var map = await server.GetJsonAsync($"/api/v1/taxa/prima/change?{Periods}&format=geojson");
         var fates = map["features"]!.AsArray().ToDictionary(f => f!["properties"]!.Text("square"), f => f!["properties"]!.Text("change"));
         Assert.Equal(
-            new SortedDictionary<string, string> { ["NZ26"] = "stable", ["SU12"] = "lost", ["SU33"] = "gained", ["J37"] = "found-only-later" },
+            new SortedDictionary<string, string> { ["NZ26"] = "kept", ["SU12"] = "lost", ["SU33"] = "gained", ["J37"] = "not-surveyed-before" },
             new SortedDictionary<string, string>(fates));
         var report = await server.GetJsonAsync($"/api/v1/taxa/prima/change?{Periods}");
         var verdict = report["verdicts"]!.AsArray().Single()!;
-        Assert.Equal((1, 1, 1, 1, 0), (verdict.Int("gained"), verdict.Int("lost"), verdict.Int("stable"), verdict.Int("foundOnlyLater"), verdict.Int("notVisitedAgain")));
+        Assert.Equal((1, 1, 1, 1, 0), (verdict.Int("gained"), verdict.Int("lost"), verdict.Int("kept"), verdict.Int("notSurveyedBefore"), verdict.Int("notSurveyedAfter")));
         var effort = report["effort"]!.AsArray().Single()!["periods"]!.AsArray();
         Assert.Equal((3, 3), (effort[0]!.Int("visits"), effort[0]!.Int("squares")));
         Assert.Equal((4, 4), (effort[1]!.Int("visits"), effort[1]!.Int("squares")));

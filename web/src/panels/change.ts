@@ -47,7 +47,7 @@ function drawChange(change: Change): Node[] {
 function effort(periods: PeriodEffort[], ratio: number | null): Node[] {
   const head = ['Period', 'Visits', 'Recorders', 'Squares', 'Well surveyed', 'Taxa a visit'].map((text) => el('th', { scope: 'col' }, text));
   const row = (p: PeriodEffort) => el('tr', {}, el('th', { scope: 'row' }, periodInWords(p.period)), ...[p.visits, p.recorders, p.squares, p.wellSurveyed].map((n) => el('td', {}, count(n))),
-    el('td', {}, p.meanListLength.toFixed(1)));
+    el('td', {}, p.meanListLength === null ? '–' : p.meanListLength.toFixed(1)));
   return [
     el('h4', {}, 'Effort'),
     el('table', {}, el('thead', {}, el('tr', {}, ...head)), el('tbody', {}, ...periods.map(row))),

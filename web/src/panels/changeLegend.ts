@@ -9,9 +9,9 @@ import { count, counted } from '../words.ts';
 const WORDS: Record<Fate, string> = {
   gained: 'Gained: found now, looked for before and not found',
   lost: 'Lost: found before, looked for now and not found',
-  stable: 'Kept: found both times',
-  'found-only-later': 'Found now; nobody looked before',
-  'not-visited-again': 'Found before; nobody has looked since',
+  kept: 'Kept: found both times',
+  'not-surveyed-before': 'Found now; nobody looked before',
+  'not-surveyed-after': 'Found before; nobody has looked since',
 };
 
 export const NEEDS_TWO_PERIODS = 'Change needs two periods: choose or write at least two, the earlier first.';

@@ -16,7 +16,7 @@ const KEPT_TINT = 0.45;
 
 /** The colour of each fate: what is new is strong, what is gone is an outline, what is not known is quiet. */
 export function fateColours({ ramp, land, label }: Pick<Colours, 'ramp' | 'land' | 'label'>): Record<Fate, string> {
-  return { gained: ramp[3]!, lost: ramp[1]!, stable: mixed(land, ramp[0]!, KEPT_TINT), 'found-only-later': label, 'not-visited-again': label };
+  return { gained: ramp[3]!, lost: ramp[1]!, kept: mixed(land, ramp[0]!, KEPT_TINT), 'not-surveyed-before': label, 'not-surveyed-after': label };
 }
 
 export function fateStyle(colours: Colours): (feature: FeatureLike) => Style[] {
@@ -32,9 +32,9 @@ export function fateStyle(colours: Colours): (feature: FeatureLike) => Style[] {
       new Style({ fill: new Fill({ color: colours.land }), stroke: edge(colour.lost, 1.4) }),
       new Style({ geometry: (feature) => diagonal(feature as FeatureLike), stroke: edge(colour.lost, 1.4) }),
     ],
-    stable: [new Style({ fill: new Fill({ color: colour.stable }), stroke: edge(colours.land, 0.6) })],
-    'found-only-later': [dot(true)],
-    'not-visited-again': [dot(false)],
+    kept: [new Style({ fill: new Fill({ color: colour.kept }), stroke: edge(colours.land, 0.6) })],
+    'not-surveyed-before': [dot(true)],
+    'not-surveyed-after': [dot(false)],
   };
   return (feature) => styles[feature.get('change') as Fate] ?? [];
 }

@@ -1,0 +1,32 @@
+namespace RangeMap.Change;
+
+/// <summary>Compact blocks of nearly equal numbers of squares: halves of halves, cut across the longer side.</summary>
+internal static class SpatialBlocks
+{
+    private const int MostBlocks = 64;
+    private const int LeastSquares = 8;
+
+    /// <summary>Number of the block of each square, from 0; at most 64 blocks, of at least four squares where there are as many.</summary>
+    internal static int[] Of(IReadOnlyList<SurveySquare> squares)
+    {
+        var (blocks, next) = (new int[squares.Count], 0);
+        Split([.. squares.Select((square, i) => (square.Centre, i))], Math.Max(LeastSquares, (squares.Count + MostBlocks - 1) / MostBlocks), blocks, ref next);
+        return blocks;
+    }
+
+    private static void Split((PlanePoint Centre, int Square)[] part, int most, int[] blocks, ref int next)
+    {
+        if (part.Length <= most)
+        {
+            foreach (var (_, square) in part)
+                blocks[square] = next;
+            next++;
+            return;
+        }
+
+        var wide = part.Max(p => p.Centre.X) - part.Min(p => p.Centre.X) >= part.Max(p => p.Centre.Y) - part.Min(p => p.Centre.Y);
+        Array.Sort(part, (a, b) => (wide ? a.Centre.X : a.Centre.Y, a.Square).CompareTo((wide ? b.Centre.X : b.Centre.Y, b.Square)));
+        Split(part[..(part.Length / 2)], most, blocks, ref next);
+        Split(part[(part.Length / 2)..], most, blocks, ref next);
+    }
+}
