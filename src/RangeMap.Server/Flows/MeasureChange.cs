@@ -44,9 +44,11 @@ internal static class MeasureChange
             return new GroupMeasures(gathered, ChangeMeasures.Prepare(gathered.Survey, options));
         });
 
-    /// <summary>The middles of a national grid's squares with land; null on the plane of several grids.</summary>
+    /// <summary>The middles of a national grid's squares with land; null on the plane of several grids, and for sizes that land is not known by.</summary>
     private static IReadOnlyList<PlanePoint>? LandOf(INationalGrid plane, SquareSize size)
     {
+        if (size is not (SquareSize.Km1 or SquareSize.Km2 or SquareSize.Km5 or SquareSize.Km10))
+            return null;
         var land = BaseGeography.Squares.Of(plane.Id, size);
         return land.Count == 0 ? null : [.. land.Select(square => new PlanePoint(square.Centre.Easting / MetresPerKm, square.Centre.Northing / MetresPerKm))];
     }

@@ -51,7 +51,7 @@ public sealed class ChangeByHttpTests
             Assert.Equal(one["value"] is null, one["low"] is null);
         });
         // Four squares carry nothing: what is missing is said, with the number that there are.
-        Assert.Contains(measures, one => one!["refused"] is { } why && ((string)why!).Contains("of at least 10", StringComparison.Ordinal));
+        Assert.Contains(measures, one => one!["refused"] is { } why && ((string)why!).Contains("at least 5", StringComparison.Ordinal));
     }
 
     [Fact]
