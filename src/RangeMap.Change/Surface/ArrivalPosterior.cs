@@ -1,0 +1,73 @@
+namespace RangeMap.Change;
+
+/// <summary>
+/// What the visits to one square say of its year of arrival (docs/methods/arrival-surface.md, eq. 1): before the arrival a visit finds nothing but a stray; from it
+/// on it finds the species with the chance of its list length. A visit that found nothing is no proof of absence.
+/// </summary>
+internal static class ArrivalPosterior
+{
+    /// <summary>Likelihood of a square's visits for each year of arrival, the greatest being 1.</summary>
+    public static void Likelihood(IReadOnlyList<ArrivalVisit> visits, YearLadder years, DetectionCurve detection, double strayRate, Span<double> likelihood)
+    {
+        // For an arrival in year g: visits before g count as absent, those in g and later as present.
+        likelihood.Clear();
+        var (strayLog, quietLog) = (Math.Log(strayRate), Math.Log(1 - strayRate));
+        foreach (var visit in visits)
+        {
+            var p = detection.Chance(visit.ListLength);
+            var (present, absent) = visit.Found ? (Math.Log(p), strayLog) : (Math.Log(1 - p), quietLog);
+            var step = Math.Clamp(visit.Year - years.First, -1, years.Count - 1);
+            // Differences at the step; summed up below.
+            likelihood[0] += present;
+            if (step + 1 < years.Count)
+                likelihood[step + 1] += absent - present;
+        }
+
+        var greatest = double.NegativeInfinity;
+        for (var i = 0; i < years.Count; i++)
+        {
+            if (i > 0)
+                likelihood[i] += likelihood[i - 1];
+            greatest = Math.Max(greatest, likelihood[i]);
+        }
+
+        for (var i = 0; i < years.Count; i++)
+            likelihood[i] = Math.Exp(likelihood[i] - greatest);
+    }
+
+    /// <summary>Logarithm of the likelihood of a square's visits as a function of the surface's year, with its first and second derivative.</summary>
+    /// <param name="likelihood">Likelihood for each year of arrival.</param>
+    /// <param name="years">The years.</param>
+    /// <param name="surface">The surface's year.</param>
+    /// <param name="deviation">Standard deviation of squares round the surface.</param>
+    public static (double Log, double First, double Second) Slopes(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation)
+    {
+        // Each boundary between two years moves chance from one to the other: the sum by boundaries needs their differences only.
+        double value = likelihood[^1], first = 0, second = 0;
+        for (var i = 0; i < years.Count - 1; i++)
+        {
+            var step = likelihood[i] - likelihood[i + 1];
+            if (step == 0)
+                continue;
+            var z = (years.First + i + 0.5 - surface) / deviation;
+            var (below, density) = NormalCurve.BelowAndDensity(z);
+            value += step * below;
+            first -= step * density / deviation;
+            second -= step * z * density / (deviation * deviation);
+        }
+
+        value = Math.Max(value, 1e-300);
+        first /= value;
+        return (Math.Log(value), first, second / value - first * first);
+    }
+
+    /// <summary>Turns prior chances into posterior ones in place.</summary>
+    public static void Update(Span<double> chances, ReadOnlySpan<double> likelihood)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < chances.Length; i++)
+            sum += chances[i] *= likelihood[i];
+        for (var i = 0; i < chances.Length; i++)
+            chances[i] /= sum;
+    }
+}
