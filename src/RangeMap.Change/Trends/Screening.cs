@@ -53,7 +53,7 @@ public sealed record Screening
         // From the least striking down: an adjusted value is never above that of a taxon with a greater p-value.
         for (var i = sorted.Length - 1; i >= 0; i--)
         {
-            adjusted = Math.Min(adjusted, sorted[i].P!.Value * sorted.Length / (i + 1));
+            adjusted = Math.Min(adjusted, sorted[i].P!.Value * ((double)sorted.Length / (i + 1)));
             taxa[i] = new(sorted[i], adjusted, adjusted <= rate);
         }
 
