@@ -32,6 +32,14 @@ public class ValidationTests
         Assert.True(Tally(Scenarios.ShorterLists)[ChangeMethods.ReportingRate].Down > 0.3, "the page on change says that it is");
 
     [Fact]
+    public void VisitsTakenAsIndependentMisleadWhereRecordersGoToOtherSquares()
+    {
+        var tallies = Tally(Scenarios.OtherSquares);
+        Assert.True(tallies[IndependentVisits.Method].Telling > 0.065, "the page on the reporting rate says that they do");
+        Assert.True(tallies[ChangeMethods.ReportingRate].Telling < 0.065, $"the design effect left {tallies[ChangeMethods.ReportingRate].Telling:P1}");
+    }
+
+    [Fact]
     public void ADeclineUnderRisingEffortIsNeverTakenForAnIncreaseAndOftenSeen()
     {
         var tallies = Tally(Scenarios.Decline);
