@@ -16,6 +16,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["draw-tiles"] = DrawTiles.RunAsync,
     ["http-tiles"] = HttpTiles.RunAsync,
     ["spread"] = _ => SpreadReport.RunAsync(),
+    ["change"] = _ => MeasureChange.RunAsync(),
 };
 
 if (args.Length is 0 or > 2 || !stages.TryGetValue(args[0], out var run))

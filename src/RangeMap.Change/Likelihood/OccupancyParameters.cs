@@ -18,8 +18,11 @@ internal readonly record struct OccupancyParameters(int Seasons, bool Slope)
 
     internal int Detection(int season) => 2 * Seasons - 1 + season;
 
-    /// <summary>True for parameters of occupancy, false for those of detection.</summary>
-    internal bool IsOfOccupancy(int parameter) => parameter < 2 * Seasons - 1;
+    /// <summary>Number of parameters of occupancy; those of detection follow them.</summary>
+    internal int OfOccupancy => 2 * Seasons - 1;
+
+    /// <summary>Number of parameters of detection.</summary>
+    internal int OfDetection => Count - OfOccupancy;
 
     internal static double Logistic(double logit) => logit >= 0 ? 1 / (1 + Math.Exp(-logit)) : Math.Exp(logit) / (1 + Math.Exp(logit));
 

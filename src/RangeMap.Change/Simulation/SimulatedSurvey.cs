@@ -23,6 +23,9 @@ public sealed record SimulatedSurvey
     /// <summary>How recorders go about in the later period.</summary>
     public SimulatedHabits After { get; init; } = new();
 
+    /// <summary>True where recorders are drawn to other squares in the later period than in the earlier.</summary>
+    public bool OtherSquares { get; init; }
+
     /// <summary>Taxa that decline: so many of the first ones, in a spread of range sizes and ease of finding.</summary>
     public int Declining { get; init; }
 
@@ -46,12 +49,19 @@ public sealed record SimulatedSurvey
         var ease = new double[Taxa];
         for (var taxon = 0; taxon < Taxa; taxon++)
             ease[taxon] = 0.05 + 0.55 * chance.NextUnit();
-        // Some squares draw recorders in both periods.
-        var drawn = new double[squares.Length];
-        for (var square = 0; square < drawn.Length; square++)
-            drawn[square] = 0.25 + 1.5 * chance.NextUnit() * chance.NextUnit() * 2;
-        SurveyPeriod[] periods = [Period(0, Before, before, ease, drawn, ref chance), Period(1, After, after, ease, drawn, ref chance)];
+        var drawn = Drawn(squares.Length, ref chance);
+        var drawnLater = OtherSquares ? Drawn(squares.Length, ref chance) : drawn;
+        SurveyPeriod[] periods = [Period(0, Before, before, ease, drawn, ref chance), Period(1, After, after, ease, drawnLater, ref chance)];
         return new(new(squares, Taxa, periods), before, after);
+    }
+
+    // Some squares draw more recorders: from a quarter of the mean number of visits to three times it.
+    private static double[] Drawn(int squares, ref Pcg chance)
+    {
+        var drawn = new double[squares];
+        for (var square = 0; square < drawn.Length; square++)
+            drawn[square] = 0.25 + 3 * chance.NextUnit() * chance.NextUnit();
+        return drawn;
     }
 
     // Abundance by taxon and square: 0 outside the range, from a quarter at its edge to 1.

@@ -34,7 +34,7 @@ internal sealed class LocalFrequencies
         var efforts = new BenchmarkEffort[rows.Length];
         Parallel.For(0, rows.Length, () => new double[survey.Taxa], (square, _, sums) =>
         {
-            rows[square] = Scaled(neighbourhoods.Of(square), lists, sums, options);
+            rows[square] = lists[square].Length == 0 ? ([], []) : Scaled(neighbourhoods.Of(square), lists, sums, options);
             efforts[square] = EffortOf(square, rows[square], before, after, options);
             return sums;
         }, _ => { });

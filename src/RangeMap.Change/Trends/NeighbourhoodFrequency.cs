@@ -24,7 +24,7 @@ internal sealed class NeighbourhoodFrequency
             : squares < options.LeastSquaresNeighbourhood ? TrendWords.NotEnough("squares with finds", squares, options.LeastSquaresNeighbourhood)
             : null;
         if (_refused is null)
-            (_frequencies, _blocks) = (LocalFrequencies.Of(survey, _before, _after, options), SpatialBlocks.Of(survey.Squares));
+            (_frequencies, _blocks) = (LocalFrequencies.Of(survey, _before, _after, options), SpatialBlocks.Of(survey.Squares, square => survey.Periods.Any(period => !period.Found.InSquare(square).IsEmpty)));
     }
 
     internal ChangeEstimate Of(int taxon)
@@ -34,7 +34,7 @@ internal sealed class NeighbourhoodFrequency
 
         PeriodFactor before = Factor(taxon, _before, effort => effort.FoundBefore), after = Factor(taxon, _after, effort => effort.FoundAfter);
         var squares = before.Squares.Union(after.Squares).Count();
-        if (Math.Min(before.Found, after.Found) is var least && least < _options.LeastSquaresFound)
+        if (Math.Min(before.Found, after.Found) < _options.LeastSquaresFound)
             return Refuse(taxon, squares, TrendWords.NotEnoughSquaresFound(before.Found, after.Found, _options.LeastSquaresFound));
         if (before.Factor is not { } x || after.Factor is not { } y)
             return Refuse(taxon, squares, TrendWords.FoundEverywhere);
@@ -72,10 +72,10 @@ internal sealed class NeighbourhoodFrequency
     // Standard error of ln(y / x): what each square adds to it, summed over blocks of squares (eq. 8).
     private (double Error, int WithFinds) Error(PeriodFactor before, PeriodFactor after)
     {
-        var (sums, finds, size) = (new double[_blocks.Max() + 1], new bool[_blocks.Max() + 1], 0);
+        var size = _blocks.Max() + 1;
+        var (sums, finds) = (new double[size], new bool[size]);
         before.AddInfluence(-1, sums, finds, _blocks);
         after.AddInfluence(1, sums, finds, _blocks);
-        size = sums.Length;
         return (Math.Sqrt(sums.Sum(sum => sum * sum) * size / Math.Max(1, size - 1.0)), finds.Count(hasFind => hasFind));
     }
 

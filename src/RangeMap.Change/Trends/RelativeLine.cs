@@ -22,7 +22,10 @@ internal sealed record RelativeLine
     /// <summary>Residual over its standard deviation, by taxon.</summary>
     internal required double[] Index { get; init; }
 
-    /// <summary>The same with the pull of each taxon on its own line taken out.</summary>
+    /// <summary>
+    /// The same with the pull of each taxon on its own line taken out, over the standard deviation that the weighted residuals really have:
+    /// what R calls the standardised residual of the weighted line.
+    /// </summary>
     internal required double[] Adjusted { get; init; }
 
     /// <summary>logit of the share of squares, half a square added on either side.</summary>
@@ -97,10 +100,13 @@ internal sealed record RelativeLine
         double sum = weights.Sum(), mean = x.Zip(weights, (a, w) => a * w).Sum() / sum, xx = x.Zip(weights, (a, w) => w * (a - mean) * (a - mean)).Sum();
         double[] index = new double[x.Length], adjusted = new double[x.Length];
         for (var i = 0; i < x.Length; i++)
-        {
             index[i] = (y[i] - line.Intercept - line.Slope * x[i]) * Math.Sqrt(weights[i]);
+
+        var deviation = Math.Sqrt(index.Sum(residual => residual * residual) / (x.Length - 2));
+        for (var i = 0; i < x.Length; i++)
+        {
             var leverage = weights[i] * (1 / sum + (x[i] - mean) * (x[i] - mean) / xx);
-            adjusted[i] = index[i] / Math.Sqrt(Math.Max(1 - leverage, 1e-9));
+            adjusted[i] = index[i] / (deviation * Math.Sqrt(Math.Max(1 - leverage, 1e-9)));
         }
 
         return new() { Line = line, Variance = variance, Index = index, Adjusted = adjusted };

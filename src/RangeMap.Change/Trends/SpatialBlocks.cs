@@ -6,11 +6,15 @@ internal static class SpatialBlocks
     private const int MostBlocks = 64;
     private const int LeastSquares = 8;
 
-    /// <summary>Number of the block of each square, from 0; at most 64 blocks, of at least four squares where there are as many.</summary>
-    internal static int[] Of(IReadOnlyList<SurveySquare> squares)
+    /// <summary>Number of the block of each square, from 0, or -1; at most 64 blocks, of at least four squares where there are as many.</summary>
+    /// <param name="squares">All squares.</param>
+    /// <param name="counts">Which of them count; the others get -1.</param>
+    internal static int[] Of(IReadOnlyList<SurveySquare> squares, Func<int, bool> counts)
     {
         var (blocks, next) = (new int[squares.Count], 0);
-        Split([.. squares.Select((square, i) => (square.Centre, i))], Math.Max(LeastSquares, (squares.Count + MostBlocks - 1) / MostBlocks), blocks, ref next);
+        Array.Fill(blocks, -1);
+        (PlanePoint Centre, int Square)[] part = [.. Enumerable.Range(0, squares.Count).Where(counts).Select(i => (squares[i].Centre, i))];
+        Split(part, Math.Max(LeastSquares, (part.Length + MostBlocks - 1) / MostBlocks), blocks, ref next);
         return blocks;
     }
 

@@ -8,10 +8,14 @@ namespace RangeMap.Change.Tests.Trends;
 /// </summary>
 public class ValidationTable(ITestOutputHelper output)
 {
-    private static readonly int Seeds = int.Parse(Environment.GetEnvironmentVariable("RANGEMAP_SEEDS") ?? "200", CultureInfo.InvariantCulture);
+    private const int Seeds = 200;
 
     /// <summary>All estimates of one survey.</summary>
-    internal static IEnumerable<ChangeEstimate> Measured(GroupSurvey survey, ChangeOptions options) => EffortCorrectedChange.Measure(survey, options);
+    internal static IEnumerable<ChangeEstimate> Measured(GroupSurvey survey, ChangeOptions options) =>
+    [
+        .. EffortCorrectedChange.Measure(survey, options),
+        .. IndependentVisits.Measure(survey),
+    ];
 
     [Fact(Explicit = true)]
     public void PrintTheTable()
