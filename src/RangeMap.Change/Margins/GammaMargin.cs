@@ -12,8 +12,8 @@ internal static class GammaMargin
             return MarginRules.Refuse(range, margin, reason);
 
         var rear = range.Squares.Min(square => margin.Along[square]) - frame.SideKm / 2;
-        var before = DistancesByBlock.Of(range, range.Before, margin, blocks, rear);
-        var after = DistancesByBlock.Of(range, range.After, margin, blocks, rear);
+        var before = DistancesByBlock.Of(frame, range, range.Before, margin, blocks, rear);
+        var after = DistancesByBlock.Of(frame, range, range.After, margin, blocks, rear);
         if (LevelledShift.Of(frame, before.Margin(), after.Margin(), before.Margin, after.Margin) is not { } levelled)
             return MarginRules.Refuse(range, margin, MarginWords.TooThin);
         if (blocks.Variance(times => after.Margin(times) - before.Margin(times)) is not { } drawn)
