@@ -1,6 +1,6 @@
 namespace RangeMap.Change;
 
-/// <summary>Distances of one period's squares from the rear of the range, and the gamma margin of all of them, of a draw of strips or of a draw of records.</summary>
+/// <summary>Distances of one period's squares from the rear of the range, and the gamma margin of all of them, of a draw of blocks or of a draw of records.</summary>
 internal sealed class DistancesByBlock
 {
     // A gamma distribution has two parameters: with fewer squares than this a draw says nothing about its tail.
@@ -23,7 +23,7 @@ internal sealed class DistancesByBlock
     /// <param name="range">The taxon.</param>
     /// <param name="records">Its records in that period.</param>
     /// <param name="margin">The direction.</param>
-    /// <param name="blocks">Strips that hold the taxon.</param>
+    /// <param name="blocks">Blocks that hold the taxon.</param>
     /// <param name="rear">Kilometres outwards at which the range begins, in either period.</param>
     public static DistancesByBlock Of(SurveyFrame frame, TaxonRange range, int[] records, MarginFrame margin, HeldBlocks blocks, double rear)
     {
@@ -43,7 +43,7 @@ internal sealed class DistancesByBlock
     /// <summary>The margin, km from the rear, of all squares; solved exactly.</summary>
     public double Margin() => GammaFit.To(_distances).Quantile(_quantiles.Share);
 
-    /// <summary>The margin of a draw of strips; NaN where it holds too few squares.</summary>
+    /// <summary>The margin of a draw of blocks; NaN where it holds too few squares.</summary>
     public double Margin(ReadOnlySpan<byte> times)
     {
         var sums = new Sums();

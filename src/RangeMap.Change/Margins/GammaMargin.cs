@@ -8,8 +8,12 @@ internal static class GammaMargin
 {
     internal static ChangeEstimate Measure(SurveyFrame frame, TaxonRange range, MarginFrame margin)
     {
-        if (MarginRules.ReasonAgainst(frame, range, margin, out var blocks) is { } reason)
+        if (MarginRules.ReasonAgainst(frame, range) is { } reason)
             return MarginRules.Refuse(range, margin, reason);
+        // Every square has its part in this margin, not the ten outermost alone: blocks are drawn as for the size of the range.
+        var (blocks, options) = (HeldBlocks.Of(frame.Tiles, range.Squares), frame.Options);
+        if (blocks.Count < options.MinimumBlocks)
+            return MarginRules.Refuse(range, margin, SizeWords.TooFewBlocks(blocks.Count, options.MinimumBlocks, options.BlockSquares * frame.SideKm));
 
         var rear = range.Squares.Min(square => margin.Along[square]) - frame.SideKm / 2;
         var before = DistancesByBlock.Of(frame, range, range.Before, margin, blocks, rear);

@@ -8,8 +8,11 @@ internal static class MeanOfTen
 {
     internal static ChangeEstimate Measure(SurveyFrame frame, TaxonRange range, MarginFrame margin)
     {
-        if (MarginRules.ReasonAgainst(frame, range, margin, out var blocks) is { } reason)
+        if (MarginRules.ReasonAgainst(frame, range) is { } reason)
             return MarginRules.Refuse(range, margin, reason);
+        var (blocks, options) = (HeldBlocks.Of(margin.Strips, range.Squares), frame.Options);
+        if (blocks.Count < options.MinimumBlocks)
+            return MarginRules.Refuse(range, margin, MarginWords.TooFewStrips(blocks.Count, options.MinimumBlocks, options.StripSquares * frame.SideKm));
 
         var order = margin.OutermostFirst(range.Squares);
         var before = OutwardSquares.Of(range, range.Before, order, margin, blocks);
