@@ -10,10 +10,9 @@ internal static class GammaMargin
     {
         if (MarginRules.ReasonAgainst(frame, range) is { } reason)
             return MarginRules.Refuse(range, margin, reason);
-        // Every square has its part in this margin, not the ten outermost alone: blocks are drawn as for the size of the range.
-        var (blocks, options) = (HeldBlocks.Of(frame.Tiles, range.Squares), frame.Options);
+        var (blocks, options) = (HeldBlocks.Of(margin.Strips, range.Squares), frame.Options);
         if (blocks.Count < options.MinimumBlocks)
-            return MarginRules.Refuse(range, margin, SizeWords.TooFewBlocks(blocks.Count, options.MinimumBlocks, options.BlockSquares * frame.SideKm));
+            return MarginRules.Refuse(range, margin, MarginWords.TooFewStrips(blocks.Count, options.MinimumBlocks, options.StripSquares * frame.SideKm));
 
         var rear = range.Squares.Min(square => margin.Along[square]) - frame.SideKm / 2;
         var before = DistancesByBlock.Of(frame, range, range.Before, margin, blocks, rear);

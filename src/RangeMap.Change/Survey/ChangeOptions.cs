@@ -19,7 +19,7 @@ public sealed record ChangeOptions
     public int BlockSquares { get; init; } = 10;
 
     /// <summary>Width of the strips that are drawn as a whole for margins, in sides of a square; at least 1.</summary>
-    public int StripSquares { get; init; } = 5;
+    public int StripSquares { get; init; } = 6;
 
     /// <summary>Draws of blocks or strips behind a standard error; at least 100.</summary>
     public int BlockDraws { get; init; } = 200;

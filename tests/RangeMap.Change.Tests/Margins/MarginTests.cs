@@ -98,7 +98,7 @@ public class MarginTests
             Surveys.OfOne(_board, Enumerable.Range(0, 12), Enumerable.Range(0, 30)).By(ChangeMethods.MarginNorth).Refused);
         var column = Enumerable.Range(0, 400).Where(i => i % 20 < 2).ToArray();
         Assert.Equal(
-            "Its squares lie in 1 strip 50 km wide; telling chance from change needs at least 4.",
+            "Its squares lie in 1 strip 60 km wide; telling chance from change needs at least 4.",
             Surveys.OfOne(_board, column, column).By(ChangeMethods.MarginNorth).Refused);
     }
 

@@ -21,7 +21,7 @@ public class RangeSizeValidation(ITestOutputHelper output)
     public void NineIntervalsInTenHoldNoughtWhereNothingChanges()
     {
         var survey = World(new(), taxa: 100, seed: 1);
-        foreach (var (method, holding, given) in Holding(survey, _ => 0))
+        foreach (var (method, holding, given, _) in Holding(survey, _ => 0))
             Assert.True(given >= 60 && holding >= 0.88 * given, $"{method}: {holding} of {given} intervals hold 0");
     }
 
@@ -29,7 +29,7 @@ public class RangeSizeValidation(ITestOutputHelper output)
     public void FourTimesTheRecordsMoveNoLevelledMargin()
     {
         var survey = World(new() { RecordsBefore = 0.5, RecordsAfter = 2 }, taxa: 100, seed: 2);
-        foreach (var (method, holding, given) in Holding(survey, _ => 0).Where(row => row.Method.StartsWith("margin", StringComparison.Ordinal)))
+        foreach (var (method, holding, given, _) in Holding(survey, _ => 0).Where(row => row.Method.StartsWith("margin", StringComparison.Ordinal)))
             Assert.True(given >= 50 && holding >= 0.88 * given, $"{method}: {holding} of {given} intervals hold 0");
     }
 
@@ -50,15 +50,15 @@ public class RangeSizeValidation(ITestOutputHelper output)
             ChangeMethods.MarginSouth => -northKm,
             _ => 0,
         };
-        foreach (var (method, holding, given) in Holding(survey, Truth))
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {patchiness}, {before}, {after}, {northKm} | {method} | {100.0 * holding / Math.Max(1, given):0} % of {given} |"));
+        foreach (var (method, holding, given, telling) in Holding(survey, Truth))
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {patchiness}, {before}, {after}, {northKm} | {method} | {100.0 * holding / Math.Max(1, given):0} % of {given} | {100.0 * telling / Math.Max(1, given):0} % |"));
     }
 
-    private static IEnumerable<(string Method, int Holding, int Given)> Holding(GroupSurvey survey, Func<string, double> truth) =>
+    private static IEnumerable<(string Method, int Holding, int Given, int Telling)> Holding(GroupSurvey survey, Func<string, double> truth) =>
         Enumerable.Range(0, survey.Taxa).SelectMany(taxon => RangeSizeChange.Measure(survey, taxon, new())).GroupBy(estimate => estimate.Method).Select(method =>
         {
             var given = method.Where(estimate => estimate.Refused is null).ToList();
-            return (method.Key, given.Count(e => e.Low <= truth(method.Key) && truth(method.Key) <= e.High), given.Count);
+            return (method.Key, given.Count(e => e.Low <= truth(method.Key) && truth(method.Key) <= e.High), given.Count, given.Count(e => e.TellsChange));
         });
 
     private static GroupSurvey World(Kind kind, int taxa, ulong seed)
@@ -67,8 +67,10 @@ public class RangeSizeValidation(ITestOutputHelper output)
         for (var taxon = 0; taxon < taxa; taxon++)
         {
             var chance = new Pcg(seed, (ulong)taxon);
-            // A range that moves must not run against the edge of the board.
-            var (x, y, radius) = (200 + 400 * chance.NextUnit(), kind.NorthKm > 0 ? 370 : 100 + 600 * chance.NextUnit(), 80 + 150 * chance.NextUnit());
+            var (x, y, radius) = (200 + 400 * chance.NextUnit(), 100 + 600 * chance.NextUnit(), 80 + 150 * chance.NextUnit());
+            // A range that moves must not run against the northern or southern edge of the board.
+            if (kind.NorthKm > 0)
+                (y, radius) = (370, 80 + 0.4 * (radius - 80));
             AddPeriod(before, taxon, new(x, y), radius, kind.Patchiness, kind.RecordsBefore, ref chance);
             AddPeriod(after, taxon, new(x, y + kind.NorthKm), radius, kind.Patchiness, kind.RecordsAfter, ref chance);
         }
