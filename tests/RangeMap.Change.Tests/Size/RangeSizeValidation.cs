@@ -34,24 +34,27 @@ public class RangeSizeValidation(ITestOutputHelper output)
     }
 
     [Theory(Explicit = true)]
-    [InlineData(0, 20, 20, 0)]
-    [InlineData(1, 20, 20, 0)]
-    [InlineData(2, 20, 20, 0)]
-    [InlineData(1, 0.5, 0.5, 0)]
-    [InlineData(1, 0.5, 2, 0)]
-    [InlineData(1, 20, 20, 60)]
-    [InlineData(1, 0.5, 2, 60)]
-    public void PrintTheTable(double patchiness, double before, double after, double northKm)
+    [InlineData(0, 20, 20, 0, 1)]
+    [InlineData(1, 20, 20, 0, 1)]
+    [InlineData(2, 20, 20, 0, 1)]
+    [InlineData(1, 0.5, 0.5, 0, 1)]
+    [InlineData(1, 0.5, 2, 0, 1)]
+    [InlineData(1, 20, 20, 60, 1)]
+    [InlineData(1, 0.5, 2, 60, 1)]
+    [InlineData(1, 20, 20, 0, 0.84)]
+    [InlineData(1, 0.5, 0.5, 0, 0.84)]
+    public void PrintTheTable(double patchiness, double before, double after, double northKm, double radius)
     {
-        var survey = World(new() { Patchiness = patchiness, RecordsBefore = before, RecordsAfter = after, NorthKm = northKm }, taxa: 400, seed: 3);
+        var survey = World(new() { Patchiness = patchiness, RecordsBefore = before, RecordsAfter = after, NorthKm = northKm, Radius = radius }, taxa: 400, seed: 3);
         double Truth(string method) => method switch
         {
             ChangeMethods.MarginNorth or ChangeMethods.MarginGamma or ChangeMethods.Centroid => northKm,
             ChangeMethods.MarginSouth => -northKm,
+            ChangeMethods.Squares or ChangeMethods.SquaresBoth or ChangeMethods.SquaresSurveyed or ChangeMethods.Extent or ChangeMethods.OccupancyArea => 100 * (radius * radius - 1),
             _ => 0,
         };
         foreach (var (method, holding, given, telling) in Holding(survey, Truth))
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {patchiness}, {before}, {after}, {northKm} | {method} | {100.0 * holding / Math.Max(1, given):0} % of {given} | {100.0 * telling / Math.Max(1, given):0} % |"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {patchiness}, {before}, {after}, {northKm}, {radius} | {method} | {100.0 * holding / Math.Max(1, given):0} % of {given} | {100.0 * telling / Math.Max(1, given):0} % |"));
     }
 
     private static IEnumerable<(string Method, int Holding, int Given, int Telling)> Holding(GroupSurvey survey, Func<string, double> truth) =>
@@ -72,7 +75,7 @@ public class RangeSizeValidation(ITestOutputHelper output)
             if (kind.NorthKm > 0)
                 (y, radius) = (370, 80 + 0.4 * (radius - 80));
             AddPeriod(before, taxon, new(x, y), radius, kind.Patchiness, kind.RecordsBefore, ref chance);
-            AddPeriod(after, taxon, new(x, y + kind.NorthKm), radius, kind.Patchiness, kind.RecordsAfter, ref chance);
+            AddPeriod(after, taxon, new(x, y + kind.NorthKm), radius * kind.Radius, kind.Patchiness, kind.RecordsAfter, ref chance);
         }
 
         return Surveys.Visited(_board, taxa, before, after);
@@ -117,5 +120,8 @@ public class RangeSizeValidation(ITestOutputHelper output)
 
         /// <summary>How far every range moves north.</summary>
         public double NorthKm { get; init; }
+
+        /// <summary>Radius of every range in the later period by that in the earlier.</summary>
+        public double Radius { get; init; } = 1;
     }
 }
