@@ -33,9 +33,10 @@ internal readonly record struct GammaFit(double Shape, double Scale)
     internal static double ShapeOf(double spread)
     {
         var s = Math.Max(spread, LeastSpread);
-        // Within 1.5 % of the solution for every s (Minka 2002), so the bracket holds it.
+        // Within 1.5 % of the solution for every s (Minka 2002), so the bracket holds it. The search is for k by this first guess, and the
+        // two sides are compared by their ratio, because s itself may be tiny.
         var near = (3 - s + Math.Sqrt((s - 3) * (s - 3) + 24 * s)) / (12 * s);
-        return Brent.TryFindRoot(k => Math.Log(k) - SpecialFunctions.DiGamma(k) - s, 0.9 * near, 1.1 * near, 1e-12 * near, 200, out var shape) ? shape : near;
+        return near * (Brent.TryFindRoot(u => (Math.Log(u * near) - SpecialFunctions.DiGamma(u * near)) / s - 1, 0.9, 1.1, 1e-11, 200, out var times) ? times : 1);
     }
 
     /// <summary>A quantile, in the unit of the distances.</summary>

@@ -8,12 +8,15 @@ internal static class GammaMargin
 {
     internal static ChangeEstimate Measure(SurveyFrame frame, TaxonRange range, MarginFrame margin)
     {
-        if (MarginRules.ReasonAgainst(frame, range, margin, out var blocks) is { } reason)
+        if (MarginRules.ReasonAgainst(frame, range) is { } reason)
             return MarginRules.Refuse(range, margin, reason);
+        var (blocks, options) = (HeldBlocks.Of(margin.Strips, range.Squares), frame.Options);
+        if (blocks.Count < options.MinimumBlocks)
+            return MarginRules.Refuse(range, margin, MarginWords.TooFewStrips(blocks.Count, options.MinimumBlocks, options.StripSquares * frame.SideKm));
 
         var rear = range.Squares.Min(square => margin.Along[square]) - frame.SideKm / 2;
-        var before = DistancesByBlock.Of(range, range.Before, margin, blocks, rear);
-        var after = DistancesByBlock.Of(range, range.After, margin, blocks, rear);
+        var before = DistancesByBlock.Of(frame, range, range.Before, margin, blocks, rear);
+        var after = DistancesByBlock.Of(frame, range, range.After, margin, blocks, rear);
         if (LevelledShift.Of(frame, before.Margin(), after.Margin(), before.Margin, after.Margin) is not { } levelled)
             return MarginRules.Refuse(range, margin, MarginWords.TooThin);
         if (blocks.Variance(times => after.Margin(times) - before.Margin(times)) is not { } drawn)

@@ -2,7 +2,7 @@ namespace RangeMap.Change;
 
 /// <summary>
 /// A shift of a margin after the better recorded period was thinned to as many records of the group as the other has, many times
-/// (docs/methods/margins.md, eq. 4 to 6; Hassall and Thompson 2010).
+/// (docs/methods/margins.md, eq. 3 to 6; Hassall and Thompson 2010).
 /// </summary>
 /// <param name="Before">The margin in the earlier period; the median of the draws where that is the one that was thinned.</param>
 /// <param name="After">The margin in the later period; likewise.</param>
@@ -13,8 +13,9 @@ internal readonly record struct LevelledShift(double Before, double After, doubl
     // Keeps the streams of these draws apart from those of the blocks.
     private const ulong FirstStream = 1UL << 32;
 
-    /// <summary>A margin from what a draw holds of a period's records; not finite where that is too little.</summary>
-    internal delegate double Thinned(ref RecordDraw draw);
+    /// <summary>A margin from what a draw leaves of a period's records; not finite where that is too little.</summary>
+    /// <param name="chance">A stream of its own.</param>
+    internal delegate double Thinned(Pcg chance);
 
     /// <summary>The median shift, in km outwards.</summary>
     public double Km => After - Before;
@@ -31,7 +32,7 @@ internal readonly record struct LevelledShift(double Before, double After, doubl
         if (m1 == m2)
             return new(before, after, 0, new(after - before, after - before));
 
-        var margins = Draw(frame, Math.Max(m1, m2), Math.Min(m1, m2), m2 > m1 ? thinnedAfter : thinnedBefore);
+        var margins = Draw(frame.Options, m2 > m1 ? thinnedAfter : thinnedBefore);
         if (margins is null)
             return null;
         var moments = new Moments();
@@ -43,18 +44,17 @@ internal readonly record struct LevelledShift(double Before, double After, doubl
             : new(median, after, moments.Variance, new(after - high, after - low));
     }
 
-    private static double[]? Draw(SurveyFrame frame, long pool, long wanted, Thinned margin)
+    private static double[]? Draw(ChangeOptions options, Thinned margin)
     {
-        var (margins, n, draws) = (new double[frame.Options.Draws], 0, frame.Options.Draws);
-        for (var i = 0; i < draws; i++)
+        var (margins, n) = (new double[options.Draws], 0);
+        for (var i = 0; i < options.Draws; i++)
         {
-            var draw = new RecordDraw(pool, wanted, new(frame.Options.Seed, FirstStream + (ulong)i));
-            var km = margin(ref draw);
+            var km = margin(new(options.Seed, FirstStream + (ulong)i));
             if (double.IsFinite(km))
                 margins[n++] = km;
         }
 
-        if (n < 0.9 * draws)
+        if (n < 0.9 * options.Draws)
             return null;
         Array.Resize(ref margins, n);
         Array.Sort(margins);

@@ -22,6 +22,6 @@ internal readonly record struct MarginAxis(string Method, double East, double No
     /// <summary>Kilometres outwards.</summary>
     public double Along(double x, double y) => x * East + y * North;
 
-    /// <summary>Kilometres to the right of the direction.</summary>
-    public double Across(double x, double y) => x * North - y * East;
+    /// <summary>Kilometres to the side of the direction: to the right of it where it is north or east, so that opposite margins have the same strips.</summary>
+    public double Across(double x, double y) => Sign * (x * North - y * East);
 }

@@ -16,7 +16,7 @@ internal sealed class MarginFrame
         (Axis, _sideKm) = (axis, sideKm);
         Along = [.. x.Zip(y, axis.Along)];
         _across = [.. x.Zip(y, axis.Across)];
-        Strips = SquareBlocks.Strips(_across, sideKm, options.BlockSquares, draws);
+        Strips = SquareBlocks.Strips(_across, sideKm, options.StripSquares, draws);
         _rank = new int[x.Length];
         foreach (var (rank, square) in Enumerable.Range(0, x.Length).OrderByDescending(square => Along[square]).Index())
             _rank[square] = rank;

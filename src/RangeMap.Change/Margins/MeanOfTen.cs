@@ -8,13 +8,17 @@ internal static class MeanOfTen
 {
     internal static ChangeEstimate Measure(SurveyFrame frame, TaxonRange range, MarginFrame margin)
     {
-        if (MarginRules.ReasonAgainst(frame, range, margin, out var blocks) is { } reason)
+        if (MarginRules.ReasonAgainst(frame, range) is { } reason)
             return MarginRules.Refuse(range, margin, reason);
+        var (blocks, options) = (HeldBlocks.Of(margin.Strips, range.Squares), frame.Options);
+        if (blocks.Count < options.MinimumBlocks)
+            return MarginRules.Refuse(range, margin, MarginWords.TooFewStrips(blocks.Count, options.MinimumBlocks, options.StripSquares * frame.SideKm));
 
         var order = margin.OutermostFirst(range.Squares);
         var before = OutwardSquares.Of(range, range.Before, order, margin, blocks);
         var after = OutwardSquares.Of(range, range.After, order, margin, blocks);
-        if (LevelledShift.Of(frame, before.Mean(), after.Mean(), before.Mean, after.Mean) is not { } levelled)
+        var (pool, wanted) = (frame.Thinned.Pool, frame.Thinned.Wanted);
+        if (LevelledShift.Of(frame, before.Mean(), after.Mean(), chance => before.Mean(pool, wanted, chance), chance => after.Mean(pool, wanted, chance)) is not { } levelled)
             return MarginRules.Refuse(range, margin, MarginWords.TooThin);
         if (blocks.Variance(times => after.Mean(times) - before.Mean(times)) is not { } drawn)
             return MarginRules.Refuse(range, margin, SizeWords.NoDraws);

@@ -67,8 +67,12 @@ internal sealed class OutwardSquares
     }
 
     /// <summary>The same of a draw of records, in which a square counts where one of its records was drawn.</summary>
-    public double Mean(ref RecordDraw draw)
+    /// <param name="pool">Records of the whole group.</param>
+    /// <param name="wanted">Records to be drawn.</param>
+    /// <param name="chance">A stream of its own.</param>
+    public double Mean(long pool, long wanted, Pcg chance)
     {
+        var draw = new RecordDraw(pool, wanted, chance);
         var (left, sum) = (Ten, 0.0);
         for (var i = 0; i < _along.Length && left > 0; i++)
         {

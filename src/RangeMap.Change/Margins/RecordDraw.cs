@@ -36,22 +36,4 @@ internal struct RecordDraw
 
         return false;
     }
-
-    /// <summary>The number of squares that a draw holds on average: the sum over squares of 1 - C(M - n, m) / C(M, m) (docs/methods/margins.md, eq. 5).</summary>
-    /// <param name="records">n, the records of each square.</param>
-    /// <param name="pool">M, at least their sum.</param>
-    /// <param name="wanted">m, at most <paramref name="pool"/>.</param>
-    public static double ExpectedSquares(ReadOnlySpan<int> records, long pool, long wanted)
-    {
-        var sum = 0.0;
-        foreach (var n in records)
-        {
-            var none = 1.0;
-            for (var i = 0; i < n; i++)
-                none *= Math.Max(0, pool - wanted - i) / (double)(pool - i);
-            sum += 1 - none;
-        }
-
-        return sum;
-    }
 }

@@ -23,6 +23,7 @@ internal sealed class SurveyFrame
         SurveyedBoth = [.. Enumerable.Range(0, X.Length).Select(square => before[square].Surveyed && after[square].Surveyed)];
         WellSurveyedBoth = [.. Enumerable.Range(0, X.Length).Select(square => before[square].WellSurveyed && after[square].WellSurveyed)];
         (Before, After) = (EffortSummary.Of(From, before), EffortSummary.Of(To, after));
+        Thinned = new(Math.Max(Before.Records, After.Records), Math.Min(Before.Records, After.Records));
         _student = new double[Tiles.Count + 1];
     }
 
@@ -65,6 +66,9 @@ internal sealed class SurveyFrame
 
     /// <summary>The effort of the later period.</summary>
     public EffortSummary After { get; }
+
+    /// <summary>How the better recorded period is thinned to as many records as the other has.</summary>
+    public KeptShares Thinned { get; }
 
     /// <summary>
     /// The frame of a survey, or why nothing can be measured from it. What was made last is kept as long as the survey lives, since

@@ -30,6 +30,9 @@ public static class ChangeMethods
     /// <summary>Extent of occurrence; percent.</summary>
     public const string Extent = "extent";
 
+    /// <summary>Extent by alpha-hull; percent. Asked for by itself.</summary>
+    public const string ExtentAlpha = "extent-alpha";
+
     /// <summary>Area of occupancy at 2 km; percent.</summary>
     public const string OccupancyArea = "occupancy-area";
 

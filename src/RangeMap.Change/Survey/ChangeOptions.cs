@@ -15,10 +15,13 @@ public sealed record ChangeOptions
     /// <summary>Coverage of the lists of a period below which a square is not well surveyed; in [0, 1).</summary>
     public double WellSurveyedCoverage { get; init; } = 0.75;
 
-    /// <summary>Side of the blocks that are drawn as a whole, and width of the strips, in sides of a square; at least 1.</summary>
-    public int BlockSquares { get; init; } = 5;
+    /// <summary>Side of the blocks that are drawn as a whole, in sides of a square; at least 1.</summary>
+    public int BlockSquares { get; init; } = 10;
 
-    /// <summary>Draws of blocks behind a standard error; at least 100.</summary>
+    /// <summary>Width of the strips that are drawn as a whole for margins, in sides of a square; at least 1.</summary>
+    public int StripSquares { get; init; } = 6;
+
+    /// <summary>Draws of blocks or strips behind a standard error; at least 100.</summary>
     public int BlockDraws { get; init; } = 200;
 
     /// <summary>Blocks, or strips, that must hold the taxon for an interval; at least 2.</summary>
@@ -49,6 +52,7 @@ public sealed record ChangeOptions
         ArgumentOutOfRangeException.ThrowIfLessThan(WellSurveyedVisits, 1);
         Require(WellSurveyedCoverage is >= 0 and < 1, nameof(WellSurveyedCoverage), WellSurveyedCoverage);
         ArgumentOutOfRangeException.ThrowIfLessThan(BlockSquares, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(StripSquares, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(BlockDraws, 100);
         ArgumentOutOfRangeException.ThrowIfLessThan(MinimumBlocks, 2);
         ArgumentOutOfRangeException.ThrowIfLessThan(MinimumSquares, 1);
