@@ -6,12 +6,14 @@ public sealed class ChangeMeasures
     private readonly GroupSurvey _survey;
     private readonly ChangeOptions _options;
     private readonly PreparedChange _corrected;
+    private readonly EffortChange? _effort;
 
     private ChangeMeasures(GroupSurvey survey, ChangeOptions options)
     {
         (_survey, _options) = (survey, options);
         Effort = [.. survey.Periods.Select(period => EffortSummary.Of(period, EffortTable.Of(survey, period, options)))];
         _corrected = EffortCorrectedChange.Prepare(survey, options);
+        _effort = EffortChange.Of(survey);
     }
 
     /// <summary>Effort of each period, all squares together.</summary>
@@ -29,6 +31,10 @@ public sealed class ChangeMeasures
         options.ThrowIfOutOfRange();
         return new(survey, options);
     }
+
+    /// <summary>What may be said of a taxon, in words; null where there are not two periods.</summary>
+    /// <param name="ofTaxon">Its estimates, as <see cref="Of"/> gives them.</param>
+    public string? Verdict(IReadOnlyList<ChangeEstimate> ofTaxon) => _effort is null ? null : ChangeVerdict.Of(ofTaxon, _effort);
 
     /// <summary>Every measure of one taxon, those that allow for effort first, each with its interval or the reason why there is none; safe to ask from several threads.</summary>
     /// <param name="taxon">Its index.</param>

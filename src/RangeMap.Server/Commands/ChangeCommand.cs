@@ -61,6 +61,7 @@ internal static class ChangeCommand
 
         foreach (var verdict in report.Verdicts)
         {
+            to.WriteLine(verdict.Words);
             to.WriteLine(FormattableString.Invariant(
                 $"Squares: {verdict.Gained} gained, {verdict.Lost} lost, {verdict.Kept} kept; {verdict.NotSurveyedBefore} not surveyed before, {verdict.NotSurveyedAfter} not surveyed again."));
         }

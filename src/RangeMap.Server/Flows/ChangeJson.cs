@@ -11,14 +11,17 @@ namespace RangeMap.Server;
 /// <param name="Effort">Effort of the two periods, by group.</param>
 /// <param name="Taxa">One entry a taxon and method.</param>
 /// <param name="Verdicts">The findings in words, one entry a taxon.</param>
+/// <param name="Screenings">All taxa of a group by one method, with what chance alone would show; none for a single taxon.</param>
 internal sealed record ChangeJson(
-    string From, string To, string Grid, long Edition, IReadOnlyList<GroupEffortJson> Effort, IReadOnlyList<ChangeEstimateJson> Taxa, IReadOnlyList<ChangeVerdictJson> Verdicts)
+    string From, string To, string Grid, long Edition, IReadOnlyList<GroupEffortJson> Effort, IReadOnlyList<ChangeEstimateJson> Taxa, IReadOnlyList<ChangeVerdictJson> Verdicts,
+    IReadOnlyList<ScreeningJson> Screenings)
 {
     public static ChangeJson Of(DataSnapshot data, ChangeQuestion question, IReadOnlyList<RangeChange> changes) => new(
         question.From.Text, question.To.Text, question.Size.ToText(), data.Edition.Number,
         [.. changes.DistinctBy(change => change.Group).Select(change => GroupEffortJson.Of(change.Taxon.Group, change.Group))],
         [.. changes.SelectMany(change => change.Estimates.Select(estimate => ChangeEstimateJson.Of(change, estimate)))],
-        [.. changes.Select(ChangeVerdictJson.Of)]);
+        [.. changes.Select(ChangeVerdictJson.Of)],
+        [.. changes.GroupBy(change => change.Group).Where(group => group.Count() > 1).SelectMany(ScreeningJson.Of)]);
 }
 
 /// <summary>Effort of a group in the two periods.</summary>
@@ -37,18 +40,18 @@ internal sealed record PeriodEffortJson(string Period, int Visits, int Recorders
 
 /// <summary>One measure of one taxon.</summary>
 internal sealed record ChangeEstimateJson(
-    string Taxon, string ScientificName, string Method, string Label, string Unit, double? Value, double? Low, double? High, double? Before, double? After, int N, string? Note, string? Refused)
+    string Taxon, string ScientificName, string Method, string Label, string Unit, double? Value, double? Low, double? High, double? Before, double? After, int N, double? P, string? Note, string? Refused)
 {
     private const int Decimals = 4;
 
     public static ChangeEstimateJson Of(RangeChange change, ChangeEstimate estimate) => new(
         change.Taxon.Id, change.Taxon.ScientificName, estimate.Method, ChangeLabels.Of(estimate.Method), estimate.Unit,
         Rounded.To(estimate.Value, Decimals), Rounded.To(estimate.Low, Decimals), Rounded.To(estimate.High, Decimals),
-        Rounded.To(estimate.Before, Decimals), Rounded.To(estimate.After, Decimals), estimate.N, estimate.Note, estimate.Refused);
+        Rounded.To(estimate.Before, Decimals), Rounded.To(estimate.After, Decimals), estimate.N, Rounded.To(estimate.P, 6), estimate.Note, estimate.Refused);
 }
 
 /// <summary>The findings on one taxon: what became of its squares, and the sentence.</summary>
-internal sealed record ChangeVerdictJson(string Taxon, string ScientificName, int Gained, int Lost, int Kept, int NotSurveyedBefore, int NotSurveyedAfter)
+internal sealed record ChangeVerdictJson(string Taxon, string ScientificName, int Gained, int Lost, int Kept, int NotSurveyedBefore, int NotSurveyedAfter, string? Words)
 {
     public static ChangeVerdictJson Of(RangeChange change)
     {
@@ -56,9 +59,30 @@ internal sealed record ChangeVerdictJson(string Taxon, string ScientificName, in
         int Count(SquareFate fate) => fates.GetValueOrDefault(fate);
         return new(
             change.Taxon.Id, change.Taxon.ScientificName, Count(SquareFate.Gained), Count(SquareFate.Lost), Count(SquareFate.Kept),
-            Count(SquareFate.NotSurveyedBefore), Count(SquareFate.NotSurveyedAfter));
+            Count(SquareFate.NotSurveyedBefore), Count(SquareFate.NotSurveyedAfter), change.Group.Measures.Verdict(change.Estimates));
     }
 }
+
+/// <summary>All taxa of a group by one method, the most striking first.</summary>
+internal sealed record ScreeningJson(string? Group, string Method, string Label, string Caution, IReadOnlyList<ScreenedTaxonJson> Taxa)
+{
+    /// <summary>One entry for each method that gives p-values.</summary>
+    public static IEnumerable<ScreeningJson> Of(IGrouping<GroupMeasures, RangeChange> group)
+    {
+        var byIndex = group.ToDictionary(change => change.Index, change => change.Taxon);
+        var estimates = group.SelectMany(change => change.Estimates).ToList();
+        return estimates.Where(estimate => estimate.P is not null).Select(estimate => estimate.Method).Distinct().Select(method =>
+        {
+            var screening = Screening.Of(estimates, method);
+            return new ScreeningJson(
+                group.First().Taxon.Group, method, ChangeLabels.Of(method), screening.Caution,
+                [.. screening.Taxa.Select(one => new ScreenedTaxonJson(byIndex[one.Estimate.Taxon].Id, Rounded.To(one.Estimate.P, 6), Math.Round(one.Adjusted, 6), one.StandsOut))]);
+        });
+    }
+}
+
+/// <summary>One taxon of a screening: its p-value, the share of false alarms to expect among those at least as striking, and whether it stands out.</summary>
+internal sealed record ScreenedTaxonJson(string Taxon, double? P, double Adjusted, bool StandsOut);
 
 /// <summary>Rounds for people and files what arithmetic gives with more figures than it means.</summary>
 internal static class Rounded

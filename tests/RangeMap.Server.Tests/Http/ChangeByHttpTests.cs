@@ -60,7 +60,7 @@ public sealed class ChangeByHttpTests
         await using var server = await RunningServer.StartAsync(World);
         var report = await server.GetJsonAsync($"/api/v1/change?{Periods}");
         var lines = (await server.GetAsync($"/api/v1/change?{Periods}&format=csv")).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal("taxon,scientificName,grid,from,to,method,unit,value,low,high,before,after,n,note,refused,edition", lines[0]);
+        Assert.Equal("taxon,scientificName,grid,from,to,method,unit,value,low,high,before,after,n,p,note,refused,edition", lines[0]);
         Assert.Equal(report["taxa"]!.AsArray().Count, lines.Length - 1);
     }
 
