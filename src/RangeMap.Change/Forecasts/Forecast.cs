@@ -46,21 +46,21 @@ public sealed record Forecast(int Now, int Year, double Expected, double Low, do
             for (var k = 0; k < open.Length; k++)
             {
                 fit.Years.Prior(means[draw][k], fit.ScatterYears, prior);
-                numbers[draw] += chance.NextChance(ReachedBy(prior, likelihoods[k], year - fit.Years.First)) ? 1 : 0;
+                numbers[draw] += chance.NextChance(ReachedBy(prior, likelihoods[k], year - fit.Years.First, fit.UnsuitedShare)) ? 1 : 0;
             }
         });
         Array.Sort(numbers);
         return (numbers[(int)(0.025 * (numbers.Length - 1))], numbers[(int)Math.Ceiling(0.975 * (numbers.Length - 1))]);
     }
 
-    private static double ReachedBy(double[] prior, double[] likelihood, int step)
+    private static double ReachedBy(double[] prior, double[] likelihood, int step, double unsuited)
     {
-        double sum = 0, reached = 0;
+        double sum = unsuited / (1 - unsuited) * likelihood[^1], reached = 0;
         for (var i = 0; i < prior.Length; i++)
         {
             sum += prior[i] * likelihood[i];
             if (i <= step)
-                reached = sum;
+                reached += prior[i] * likelihood[i];
         }
 
         return sum > 0 ? reached / sum : 0;

@@ -5,9 +5,9 @@ public sealed class ArrivalFit
 {
     private readonly double[][] _reached;
 
-    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
+    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
     {
-        (Sites, Surface, Detection, Years, Options, _reached, Squares) = (sites, surface, detection, years, options, reached, squares);
+        (Sites, Surface, Detection, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surface, detection, unsuited, years, options, reached, squares);
     }
 
     /// <summary>The squares that were given.</summary>
@@ -18,6 +18,9 @@ public sealed class ArrivalFit
 
     /// <summary>Chance that a visit finds what is there.</summary>
     public DetectionCurve Detection { get; }
+
+    /// <summary>Share of squares that the species never lives in, 0 to 1.</summary>
+    public double UnsuitedShare { get; }
 
     /// <summary>Standard deviation of single squares' arrivals round the surface, years.</summary>
     public double ScatterYears => Math.Sqrt(Surface.Scatter);
@@ -40,7 +43,7 @@ public sealed class ArrivalFit
         return step < 0 ? 0 : _reached[square][Math.Min(step, Years.Count - 2)];
     }
 
-    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, YearLadder years, ArrivalOptions options)
+    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options)
     {
         var (reached, squares) = (new double[sites.Count][], new SquareArrivalYear[sites.Count]);
         Parallel.For(0, sites.Count, i =>
@@ -49,13 +52,13 @@ public sealed class ArrivalFit
             var (chances, likelihood) = (new double[years.Count], new double[years.Count]);
             ArrivalPosterior.Likelihood(sites[i].Visits, years, detection, options.StrayRate, likelihood);
             years.Prior(mean, Math.Sqrt(surface.Scatter + error * error), chances);
-            ArrivalPosterior.Update(chances, likelihood);
+            ArrivalPosterior.Update(chances, likelihood, unsuited);
             for (var step = 1; step < chances.Length; step++)
                 chances[step] += chances[step - 1];
             reached[i] = chances;
             squares[i] = SquareArrivalYear.Of(mean, chances, years);
         });
-        return new(sites, surface, detection, years, options, reached, squares);
+        return new(sites, surface, detection, unsuited, years, options, reached, squares);
     }
 }
 

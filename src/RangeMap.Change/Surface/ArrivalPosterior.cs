@@ -40,7 +40,8 @@ internal static class ArrivalPosterior
     /// <param name="years">The years.</param>
     /// <param name="surface">The surface's year.</param>
     /// <param name="deviation">Standard deviation of squares round the surface.</param>
-    public static (double Log, double First, double Second) Slopes(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation)
+    /// <param name="unsuited">Share of squares that the species never lives in; visits to them say what visits before an arrival say.</param>
+    public static (double Log, double First, double Second) Slopes(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation, double unsuited)
     {
         // Each boundary between two years moves chance from one to the other: the sum by boundaries needs their differences only.
         double value = likelihood[^1], first = 0, second = 0;
@@ -56,18 +57,22 @@ internal static class ArrivalPosterior
             second -= step * z * density / (deviation * deviation);
         }
 
-        value = Math.Max(value, 1e-300);
-        first /= value;
-        return (Math.Log(value), first, second / value - first * first);
+        value = Math.Max((1 - unsuited) * value + unsuited * likelihood[^1], 1e-300);
+        first *= (1 - unsuited) / value;
+        return (Math.Log(value), first, (1 - unsuited) * second / value - first * first);
     }
 
-    /// <summary>Turns prior chances into posterior ones in place.</summary>
-    public static void Update(Span<double> chances, ReadOnlySpan<double> likelihood)
+    /// <summary>Turns prior chances into posterior ones in place; the last takes the chance that the square is unsuited, which is given back too.</summary>
+    public static double Update(Span<double> chances, ReadOnlySpan<double> likelihood, double unsuited)
     {
         var sum = 0.0;
         for (var i = 0; i < chances.Length; i++)
-            sum += chances[i] *= likelihood[i];
+            sum += chances[i] *= likelihood[i] * (1 - unsuited);
+        var never = unsuited * likelihood[^1];
+        sum += never;
         for (var i = 0; i < chances.Length; i++)
             chances[i] /= sum;
+        chances[^1] += never / sum;
+        return never / sum;
     }
 }

@@ -27,6 +27,7 @@ public static class ChangeVerdict
             Conclusion(given, up, down),
             given.Length > 0 && up.Length + down.Length == 0 ? Room(ofTaxon) : null,
             Plain(ofTaxon, given, up, down, effort),
+            Margins(ofTaxon),
             SetAside(ofTaxon, effort),
             VerdictWords.Missing(corrected.Length - given.Length, corrected.Length),
             given.Length > 0 ? Limits(given) : null,
@@ -64,6 +65,13 @@ public static class ChangeVerdict
             : plain == 0 || plain == -corrected ? VerdictWords.PlainHides(squares, corrected, visits)
             : plain == visits ? VerdictWords.PlainFollowsEffort(squares)
             : VerdictWords.PlainUnexplained(squares);
+    }
+
+    // A range may move at one side and stay as large as it was; the margins are measured at equal recording already.
+    private static string? Margins(IReadOnlyList<ChangeEstimate> ofTaxon)
+    {
+        ChangeEstimate[] moved = [.. ofTaxon.Where(estimate => VerdictWords.Side(estimate.Method) is not null && estimate.TellsChange)];
+        return moved.Length == 0 ? null : VerdictWords.Margins(moved);
     }
 
     private static string? SetAside(IReadOnlyList<ChangeEstimate> ofTaxon, EffortChange effort) =>

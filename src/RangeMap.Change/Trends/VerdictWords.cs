@@ -50,6 +50,25 @@ internal static class VerdictWords
     internal static string PlainUnexplained(ChangeEstimate squares) =>
         Text($"The plain count of squares {(squares.Value > 0 ? "rose" : "fell")} ({Numbers(squares)}) against the number of visits, yet the measures that allow for them see no change beyond chance: look at the map before judging.");
 
+    internal static string Margins(ChangeEstimate[] moved) =>
+        Text($"At equal recording {string.Join(", ", moved.Select(Moved))}.");
+
+    /// <summary>The side of a margin that is the mean of its ten outermost squares; null for any other method.</summary>
+    internal static string? Side(string method) => method switch
+    {
+        ChangeMethods.MarginNorth => "northern",
+        ChangeMethods.MarginSouth => "southern",
+        ChangeMethods.MarginEast => "eastern",
+        ChangeMethods.MarginWest => "western",
+        _ => null,
+    };
+
+    private static string Moved(ChangeEstimate margin)
+    {
+        var (least, most) = margin.Value > 0 ? (margin.Low, margin.High) : (-margin.High, -margin.Low);
+        return Text($"the {Side(margin.Method)} margin {(margin.Value > 0 ? "advanced" : "drew back")} by {Math.Abs(margin.Value!.Value):0} km ({least:0} to {most:0})");
+    }
+
     internal static string RateSetAside(EffortChange effort) =>
         Text($"The share of visits with the taxon is set aside, because lists have grown {(effort.After.ListLength > effort.Before.ListLength ? "longer" : "shorter")}.");
 

@@ -69,6 +69,7 @@ public static class CommandLine
         PresenceCommand.Make(context),
         SpreadCommand.Make(context),
         ChangeCommand.Make(context),
+        ForecastCommand.Make(context),
         GridCommand.Make(context),
         SimulateCommand.Make(context),
         VerifyCommand.Make(context),

@@ -65,8 +65,8 @@ public class ArrivalModelTests(ITestOutputHelper output)
         foreach (var surface in (double[])[1995, 2003, 2008, 2012, 2025])
         {
             const double step = 1e-3;
-            var here = ArrivalPosterior.Slopes(likelihood, years, surface, 2);
-            var (ahead, behind) = (ArrivalPosterior.Slopes(likelihood, years, surface + step, 2), ArrivalPosterior.Slopes(likelihood, years, surface - step, 2));
+            var here = ArrivalPosterior.Slopes(likelihood, years, surface, 2, 0.2);
+            var (ahead, behind) = (ArrivalPosterior.Slopes(likelihood, years, surface + step, 2, 0.2), ArrivalPosterior.Slopes(likelihood, years, surface - step, 2, 0.2));
             Assert.Equal((ahead.Log - behind.Log) / (2 * step), here.First, 0.01);
             Assert.Equal((ahead.First - behind.First) / (2 * step), here.Second, 0.01);
         }

@@ -30,6 +30,19 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
     }
 
     [Fact]
+    public void TheForecastOfTheArrivingSpeciesKnowsItsSpeedAndShowsItsRecord()
+    {
+        var answer = ForecastSpread.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, null);
+        var speed = ArrivalSpeed.Of(answer.Fit)!.Value;
+        var tolerance = 0.1 * MadeDemo.Options.ArrivingSpeed;
+        Assert.InRange(MadeDemo.Options.ArrivingSpeed, speed.Interval.Low - tolerance, speed.Interval.High + tolerance);
+        Assert.True(answer.Forecast.Low <= answer.Forecast.Expected && answer.Forecast.Expected <= answer.Forecast.High);
+        Assert.NotEmpty(answer.Search);
+        Assert.Contains(answer.Hindcast, cut => cut.Model is not null);
+        Assert.All(answer.Hindcast, cut => Assert.NotEqual(cut.Model is null, cut.Refused is null));
+    }
+
+    [Fact]
     public void TheScreeningOfAllTaxaFindsTheRetreatAndLittleElse()
     {
         var screening = MeasureChange.OfAll(demo.Data, ChangeQuestion.Of(null, "1990/1999", "2015/2024", null));

@@ -1,0 +1,52 @@
+using System.CommandLine;
+
+namespace RangeMap.Server;
+
+/// <summary><c>rangemap forecast</c>: where a spreading taxon will be, and which squares to search.</summary>
+internal static class ForecastCommand
+{
+    public static Command Make(CommandContext context)
+    {
+        var taxon = new Argument<string>("taxon") { Description = "Identifier or scientific name." };
+        var year = new Option<int?>("--year") { Description = "The year to foretell; the one after the last visits where none is named.", HelpName = "YEAR" };
+        var command = new Command("forecast", "Foretell where a spreading taxon will be, name squares to search, and tell how past forecasts did.")
+        {
+            taxon, year, CommonOptions.Grid, CommonOptions.Data, CommonOptions.Json,
+        };
+        command.SetAction(parsed =>
+        {
+            var data = new CurrentData(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
+            var forecast = ForecastJson.Of(
+                data, ForecastSpread.Answer(data, data.Find(parsed.GetRequiredValue(taxon)), Ask.Size(parsed.GetValue(CommonOptions.Grid)), parsed.GetValue(year)));
+            if (parsed.GetValue(CommonOptions.Json))
+                context.WriteJson(forecast);
+            else
+                Write(context.Out, forecast);
+        });
+        return command;
+    }
+
+    private static void Write(TextWriter to, ForecastJson forecast)
+    {
+        to.WriteLine(FormattableString.Invariant(
+            $"By the end of {forecast.Year} the species is expected in {forecast.ExpectedSquares:0} squares where it was never found ({forecast.Low:0} to {forecast.High:0}). Last visits: {forecast.Now}."));
+        to.WriteLine(forecast.Speed is { } speed
+            ? FormattableString.Invariant($"Its arrival years advance by {speed.KmPerYear:0.0} km a year (95 % interval {speed.Low:0.0} to {speed.High:0.0}; {speed.N} squares).")
+            : "Its speed is not measurable from arrival years.");
+        to.WriteLine();
+        to.WriteLine($"{"square",-10}{"there by then",14}{"a visit finds",15}{"visits",8}");
+        foreach (var square in forecast.Search)
+            to.WriteLine(FormattableString.Invariant($"{square.Square,-10}{square.Probability,14:0.00}{square.Find,15:0.00}{square.Visits,8}  {square.Why}"));
+        if (forecast.Search is [{ Weeks.Count: > 0 } first, ..])
+            to.WriteLine($"Best weeks of the year: {string.Join(", ", first.Weeks)}.");
+        to.WriteLine(forecast.Caution);
+        to.WriteLine();
+        to.WriteLine($"{"forecast of",-14}{"Brier",8}{"skill",8}{"beside",8}{"distance",10}{"AUC",8}{"slope",8}{"n",8}");
+        foreach (var cut in forecast.Hindcast)
+        {
+            to.WriteLine(cut.Refused is null
+                ? FormattableString.Invariant($"{cut.Cut + 1}-{cut.Cut + cut.Horizon,-9}{cut.Brier,8:0.000}{cut.Skill,8:0.00}{cut.SkillAgainstNeighbours,8:0.00}{cut.SkillAgainstDistance,10:0.00}{cut.Auc,8:0.00}{cut.Slope,8:0.00}{cut.N,8}")
+                : FormattableString.Invariant($"{cut.Cut + 1}-{cut.Cut + cut.Horizon,-9}  {cut.Refused}"));
+        }
+    }
+}
