@@ -9,12 +9,12 @@ namespace RangeMap.Change;
 internal sealed class PathSums(OccupancyParameters at, double[][] occupancy)
 {
     private readonly double[] _weights = new double[occupancy.Length];
-    private readonly double[,] _detection = new double[occupancy.Length, at.OfDetection];
-    private readonly double[,] _products = new double[at.OfDetection, at.OfDetection];
+    private readonly double[] _detection = new double[occupancy.Length * at.OfDetection];
+    private readonly double[] _products = new double[at.OfDetection * at.OfDetection];
     private readonly double[] _information = new double[at.Seasons];
     private readonly double[] _cross = new double[at.Seasons];
     private readonly double[] _score = new double[at.Count];
-    private readonly double[,] _squares = new double[at.Count, at.Count];
+    private readonly double[] _squares = new double[at.Count * at.Count];
     private readonly double[] _mean = new double[at.Count];
     private readonly double[] _path = new double[at.OfDetection];
     private double _slopeInformation;
@@ -47,25 +47,23 @@ internal sealed class PathSums(OccupancyParameters at, double[][] occupancy)
         }
 
         for (var i = 0; i < _mean.Length; i++)
-        {
-            var mean = _mean[i];
-            _score[i] += mean;
-            for (var j = 0; j <= i; j++)
-                _squares[i, j] += mean * _mean[j];
-        }
+            _score[i] += _mean[i];
+        AddProducts(_squares, 1, _mean);
     }
 
     /// <summary>Score, information if occupancy were seen, and observed information.</summary>
     internal (double[] Score, double[,] Complete, double[,] Observed) Slopes()
     {
-        double[,] complete = new double[at.Count, at.Count], observed = (double[,])_squares.Clone();
+        double[,] complete = new double[at.Count, at.Count], observed = new double[at.Count, at.Count];
+        for (var i = 0; i < _squares.Length; i++)
+            observed[i / at.Count, i % at.Count] = _squares[i];
         for (var path = 0; path < occupancy.Length; path++)
             AddOccupancy(path, complete, observed);
         AddInformation(complete);
         for (var i = 0; i < at.OfDetection; i++)
         {
             for (var j = 0; j <= i; j++)
-                observed[at.OfOccupancy + i, at.OfOccupancy + j] -= _products[i, j];
+                observed[at.OfOccupancy + i, at.OfOccupancy + j] -= _products[i * at.OfDetection + j];
         }
 
         for (var i = 0; i < at.Count; i++)
@@ -98,13 +96,25 @@ internal sealed class PathSums(OccupancyParameters at, double[][] occupancy)
 
         if (at.Slope)
             _path[^1] = slope;
+        Span<double> mean = _mean.AsSpan(at.OfOccupancy), detection = _detection.AsSpan(path * _path.Length, _path.Length);
         for (var i = 0; i < _path.Length; i++)
         {
-            var weighted = weight * _path[i];
-            _mean[at.OfOccupancy + i] += weighted;
-            _detection[path, i] += weighted;
-            for (var j = 0; j <= i; j++)
-                _products[i, j] += weighted * _path[j];
+            mean[i] += weight * _path[i];
+            detection[i] += weight * _path[i];
+        }
+
+        AddProducts(_products, weight, _path);
+    }
+
+    // The lower triangle of weight times v v', added to a table of rows one after another.
+    private static void AddProducts(double[] table, double weight, double[] v)
+    {
+        for (var i = 0; i < v.Length; i++)
+        {
+            var row = table.AsSpan(i * v.Length, i + 1);
+            var weighted = weight * v[i];
+            for (var j = 0; j < row.Length; j++)
+                row[j] += weighted * v[j];
         }
     }
 
@@ -118,7 +128,7 @@ internal sealed class PathSums(OccupancyParameters at, double[][] occupancy)
             for (var j = 0; j <= i; j++)
                 observed[i, j] -= _weights[path] * score * occupancy[path][j];
             for (var j = 0; j < at.OfDetection; j++)
-                observed[at.OfOccupancy + j, i] -= score * _detection[path, j];
+                observed[at.OfOccupancy + j, i] -= score * _detection[path * at.OfDetection + j];
         }
     }
 

@@ -79,7 +79,7 @@ public class EffortCorrectedChangeTests
         var all = EffortCorrectedChange.Measure(survey, Surveys.Lenient);
         Assert.Equal(survey.Taxa * _methods.Length, all.Count);
         Assert.All(all, AssertWhole);
-    }, iter: 300);
+    }, iter: 150);
 
     [Fact]
     public void ConditionsOutsideTheirRangeAreRefused()

@@ -24,6 +24,7 @@ public class VerdictTable(ITestOutputHelper output)
         foreach (var (name, world) in Scenarios.WithoutChange.Append(("decline of 30 %", Scenarios.Decline)))
         {
             var shares = Shares(world, 200, world.Declining == 0 ? world.Taxa : world.Declining);
+            output.WriteLine($"first seed: {EffortChange.Of(world.Make(1).Survey)}");
             output.WriteLine($"| {name} | {string.Join(" | ", shares.Select(share => (100 * share).ToString("0.0", CultureInfo.InvariantCulture)))} |");
         }
     }
