@@ -20,7 +20,8 @@ internal static class MarginWords
         if (m1 == m2)
             return "Both periods have equally many records of the group.";
         var (thinned, drawn, all) = m2 > m1 ? ("later", m1, m2) : ("earlier", m2, m1);
-        return Text($"Records of the {thinned} period thinned to {drawn} of the group's {all}, {frame.Options.Draws} times: middle 95 % of the shifts {levelled.Middle.Low:0.#} to {levelled.Middle.High:0.#} km; with all records {unlevelledKm:0.#} km.");
+        var thinning = Text($"Records of the {thinned} period thinned to {drawn} of the group's {all}, {frame.Options.Draws} times");
+        return Text($"{thinning}: middle 95 % of the shifts {levelled.Middle.Low:0.#} to {levelled.Middle.High:0.#} km; with all records {unlevelledKm:0.#} km.");
     }
 
     internal static string? Coast(bool before, bool after) => (before, after) switch

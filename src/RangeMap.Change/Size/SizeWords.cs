@@ -21,8 +21,8 @@ internal static class SizeWords
 
     internal const string AllOccupied = " It was in every square compared in both periods: a gain could not show.";
 
-    internal static string TooFewBefore(int found, int least) =>
-        Text($"Found in {Squares(found)} in the earlier period; a percentage needs at least {least}.");
+    internal static string TooFewBefore(int found, int least, bool compared = false) =>
+        Text($"Found in {Squares(found)}{(compared ? " of those compared" : null)} in the earlier period; a percentage needs at least {least}.");
 
     internal static string MissingIn(int before) => before == 0 ? "Not found in the earlier period." : "Not found in the later period.";
 

@@ -39,7 +39,7 @@ internal static class SquareCounts
     {
         var (n, options) = (tally.Gained + tally.Lost + tally.Kept, frame.Options);
         if (tally.Before < options.MinimumSquares)
-            return ChangeEstimate.Refuse(range.Taxon, method, "%", n, SizeWords.TooFewBefore(tally.Before, options.MinimumSquares));
+            return ChangeEstimate.Refuse(range.Taxon, method, "%", n, SizeWords.TooFewBefore(tally.Before, options.MinimumSquares, method != ChangeMethods.Squares));
         if (blocks.Count < options.MinimumBlocks)
             return ChangeEstimate.Refuse(range.Taxon, method, "%", n, SizeWords.TooFewBlocks(blocks.Count, options.MinimumBlocks, options.BlockSquares * frame.SideKm));
         if (blocks.Variance(times => LogRatio(Sum(times, before), Sum(times, after))) is not { } drawn)

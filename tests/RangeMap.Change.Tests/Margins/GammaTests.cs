@@ -18,6 +18,20 @@ public class GammaTests
         Assert.Equal(135.25, SortedQuantile.Of(_sixteen, 0.95), 1e-9);
     }
 
+    // The mean of the ten farthest, computed with R 4.2.2; the same sixteen places as middles of squares in a row to the east.
+    [Fact]
+    public void TheMeanOfTenIsThatOfTheFarthestTen()
+    {
+        Find[] finds = [.. _sixteen.Select((_, i) => new Find(i, 1))];
+        var range = TaxonRange.Of(0, finds, []);
+        var margin = new MarginFrame(MarginAxis.Four[2], _sixteen, new double[16], 10, new(), new BlockDraws(100, 1));
+        var squares = OutwardSquares.Of(range, range.Before, margin.OutermostFirst(range.Squares), margin, HeldBlocks.Of(margin.Strips, range.Squares));
+        Assert.Equal(95.8, squares.Mean(), 1e-9);
+        Assert.Equal(95.8, squares.Mean([1]), 1e-9);
+        Assert.Equal(15, squares.Outermost[0]);
+        Assert.True(double.IsNaN(OutwardSquares.Of(range, range.After, margin.OutermostFirst(range.Squares), margin, HeldBlocks.Of(margin.Strips, range.Squares)).Mean()));
+    }
+
     [Fact]
     public void TheTableOfQuantilesAgreesWithTheExactFit() => Gen.Double[0.5, 900].Array[2, 60].Sample(distances =>
     {

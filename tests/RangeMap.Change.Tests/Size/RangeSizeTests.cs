@@ -49,7 +49,8 @@ public class RangeSizeTests
     public void SquaresWithoutEffortChangeNothingAmongThoseSurveyedInBoth()
     {
         var plain = Surveys.OfOne(_board, _south, _most).By(ChangeMethods.SquaresBoth);
-        var wider = Surveys.Visited([.. _board, .. Surveys.Board(5, 40, west: 900)], 1, Surveys.One(_south), Surveys.One(_most), square => square < 1600, square => square < 1600).By(ChangeMethods.SquaresBoth);
+        SurveySquare[] more = [.. _board, .. Surveys.Board(5, 40, west: 900)];
+        var wider = Surveys.Visited(more, 1, Surveys.One(_south), Surveys.One(_most), square => square < 1600, square => square < 1600).By(ChangeMethods.SquaresBoth);
         Assert.Equal(plain, wider);
     }
 
@@ -127,6 +128,17 @@ public class RangeSizeTests
         var other = Surveys.OfOne(_board, _most, scattered).By(ChangeMethods.Squares, new() { Seed = 2 });
         Assert.Equal(first.Value, other.Value);
         Assert.NotEqual(first.Low, other.Low);
+    }
+
+    [Fact]
+    public void TaxaMeasuredSideBySideHaveTheNumbersThatTheyHaveOneByOne()
+    {
+        IEnumerable<(int, int, int)> Finds(int step) => Enumerable.Range(0, 24).SelectMany(taxon => _most.Where(i => i * 7919 % 31 < 3 + taxon / step).Select(i => (i, taxon, 1 + i % 3)));
+        var (one, other) = (Surveys.Visited(_board, 24, Finds(1), Finds(2)), Surveys.Visited(_board, 24, Finds(1), Finds(2)));
+        var options = new ChangeOptions();
+        var alone = Enumerable.Range(0, 24).Select(taxon => RangeSizeChange.Measure(one, taxon, options)).ToArray();
+        var together = Enumerable.Range(0, 24).AsParallel().AsOrdered().Select(taxon => RangeSizeChange.Measure(other, taxon, options)).ToArray();
+        Assert.Equal(alone.SelectMany(e => e), together.SelectMany(e => e));
     }
 
     [Fact]

@@ -54,7 +54,11 @@ public class RangeSizeValidation(ITestOutputHelper output)
             _ => 0,
         };
         foreach (var (method, holding, given, telling) in Holding(survey, Truth))
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {patchiness}, {before}, {after}, {northKm}, {radius} | {method} | {100.0 * holding / Math.Max(1, given):0} % of {given} | {100.0 * telling / Math.Max(1, given):0} % |"));
+        {
+            var world = string.Create(CultureInfo.InvariantCulture, $"{patchiness}, {before}, {after}, {northKm}, {radius}");
+            var shares = string.Create(CultureInfo.InvariantCulture, $"{100.0 * holding / Math.Max(1, given):0} % of {given} | {100.0 * telling / Math.Max(1, given):0} %");
+            output.WriteLine($"| {world} | {method} | {shares} |");
+        }
     }
 
     private static IEnumerable<(string Method, int Holding, int Given, int Telling)> Holding(GroupSurvey survey, Func<string, double> truth) =>

@@ -10,7 +10,8 @@ internal static class Surveys
         [.. Enumerable.Range(0, columns * rows).Select(i => SurveySquare.Upright(west + i % columns * side, south + i / columns * side, side))];
 
     /// <summary>A survey of two periods; every square that is not left out was visited six times in both, each time with the whole list of what was found.</summary>
-    internal static GroupSurvey Visited(SurveySquare[] squares, int taxa, IEnumerable<(int, int, int)> before, IEnumerable<(int, int, int)> after, Func<int, bool>? visitedBefore = null, Func<int, bool>? visitedAfter = null) =>
+    internal static GroupSurvey Visited(
+        SurveySquare[] squares, int taxa, IEnumerable<(int, int, int)> before, IEnumerable<(int, int, int)> after, Func<int, bool>? visitedBefore = null, Func<int, bool>? visitedAfter = null) =>
         new(squares, taxa, [Period("1990/1999", 1990, squares, taxa, before, visitedBefore), Period("2010/2019", 2010, squares, taxa, after, visitedAfter)]);
 
     /// <summary>Each square given holds one taxon, number 0, with one record.</summary>
