@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace RangeMap.Change;
 
 /// <summary>One taxon of a <see cref="Screening"/>.</summary>
@@ -26,16 +24,7 @@ public sealed record Screening
     public IReadOnlyList<ScreenedTaxon> Taxa { get; }
 
     /// <summary>What to bear in mind when reading the list.</summary>
-    public string Caution
-    {
-        get
-        {
-            int alone = Taxa.Count(taxon => taxon.Estimate.P < 0.05), standing = Taxa.Count(taxon => taxon.StandsOut);
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Taxa.Count} {(Taxa.Count == 1 ? "taxon was" : "taxa were")} compared by {Method}. Taken one at a time, {alone} of them tell of change; by chance alone about {0.05 * Taxa.Count:0} would. With all of them in view {standing} {(standing == 1 ? "stands" : "stand")} out, of which about {100 * Rate:0} in 100 may still be false alarms. That counts chance only: recording that changed in the same way for many taxa misleads for all of them at once. Look at the other measures, and at the map, before naming any.");
-        }
-    }
+    public string Caution => ScreeningWords.Caution(Method, Taxa.Count, Taxa.Count(taxon => taxon.Estimate.P < 0.05), Taxa.Count(taxon => taxon.StandsOut), Rate);
 
     /// <summary>Screens one method.</summary>
     /// <param name="estimates">Estimates of any number of taxa and methods.</param>

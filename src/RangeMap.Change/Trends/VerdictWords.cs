@@ -32,7 +32,7 @@ internal static class VerdictWords
         Text($"{(telling.Length == given ? $"All {given}" : $"{telling.Length} of {given}")} measures that allow for effort tell of {word}, none of the opposite: {List(telling)}. This is good evidence of {word}.");
 
     internal static string Weak(string word, ChangeEstimate[] telling, int given) =>
-        Text($"Of {given} measures that allow for effort {telling.Length} {(telling.Length == 1 ? "tells" : "tell")} of {word}, {List(telling)}; the others see nothing beyond chance. This is weak evidence: with so many measures one may stray by chance, or be misled by a change in how people record.");
+        Text($"Of {given} measures that allow for effort {telling.Length} {(telling.Length == 1 ? "tells" : "tell")} of {word}, {List(telling)}; the others see nothing beyond chance. This is weak evidence: among so many measures some may stray by chance, or be misled by a change in how people record.");
 
     internal static string Room(ChangeEstimate occupancy) =>
         Text($"The occupancy model leaves room for anything from {Signed(occupancy.Low)} to {Signed(occupancy.High)} percentage points of the squares.");
@@ -92,7 +92,9 @@ internal static class VerdictWords
     private static string Numbers(ChangeEstimate estimate) =>
         Text($"{Signed(estimate.Value)}{(estimate.Unit == "%" ? " %" : $" {estimate.Unit}")}, interval {Signed(estimate.Low)} to {Signed(estimate.High)}");
 
-    private static string Signed(double? number) => (number ?? 0).ToString(Math.Abs(number ?? 0) < 10 ? "+0.0;-0.0;0" : "+0;-0;0", CultureInfo.InvariantCulture);
+    // Two figures or so, and never a 0 that is none.
+    private static string Signed(double? number) =>
+        (number ?? 0).ToString(Math.Abs(number ?? 0) switch { < 1 => "+0.00;-0.00;0", < 10 => "+0.0;-0.0", _ => "+0;-0" }, CultureInfo.InvariantCulture);
 
     private static string Name(string method) => method switch
     {

@@ -33,7 +33,7 @@ public class ScreeningTests
 
     [Fact]
     public void TheCautionCountsWhatChanceAloneWouldGive() => Assert.Contains(
-        "Taken one at a time, 3 of them tell of change; by chance alone about 5 would. With all of them in view 0 stand out",
+        "Taken one at a time, 3 of them tell of change; by chance alone about 5 would. With all of them in view none stands out.",
         Screening.Of(Estimates([0.03, 0.03, 0.04, .. Enumerable.Repeat(0.6, 97)]), ChangeMethods.ListLength).Caution,
         StringComparison.Ordinal);
 
