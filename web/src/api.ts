@@ -88,6 +88,20 @@ export interface Change {
   verdicts: { taxon: string; words: string | null }[];
 }
 
+/** All species of a group by one method, the most striking first. */
+export interface Screening {
+  group: string | null;
+  method: string;
+  label: string;
+  caution: string;
+  taxa: { taxon: string; p: number | null; adjusted: number; standsOut: boolean }[];
+}
+
+export interface ChangeOfAll extends Omit<Change, 'taxa'> {
+  taxa: (ChangeEstimate & { taxon: string; scientificName: string })[];
+  screenings: Screening[];
+}
+
 /** What became of a square between two periods. */
 export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surveyed-after'] as const;
 export type Fate = (typeof FATES)[number];
@@ -137,6 +151,9 @@ export interface ChangeQuestion { taxon: string; size: Size; quality: Quality; f
 export const changeAddress = ({ taxon, size, quality, from, to }: ChangeQuestion, format: string) =>
   `/taxa/${part(taxon)}/change?grid=${size}&quality=${quality}&from=${part(from)}&to=${part(to)}&format=${format}`;
 
+export const changeOfAllAddress = ({ size, quality, from, to }: Omit<ChangeQuestion, 'taxon'>, format: string) =>
+  `/change?grid=${size}&quality=${quality}&from=${part(from)}&to=${part(to)}&format=${format}`;
+
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
   taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
@@ -146,6 +163,7 @@ export const api = {
     get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
+  changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
   fates: (q: ChangeQuestion, signal?: AbortSignal) => get<Fates>(changeAddress(q, 'geojson'), signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),

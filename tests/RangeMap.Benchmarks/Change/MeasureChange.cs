@@ -4,7 +4,7 @@ using RangeMap.Change;
 
 namespace RangeMap.Benchmarks;
 
-/// <summary>All measures corrected for effort: 3,000 taxa, 3,000 squares, two periods, 20 visits a square and period, lists of 10 to 20 taxa.</summary>
+/// <summary>All measures of change, those corrected for effort and those of size and margins: 3,000 taxa, 3,000 squares, two periods, 20 visits a square and period, lists of 10 to 20 taxa.</summary>
 internal static class MeasureChange
 {
     private const int Side = 60;
@@ -16,7 +16,7 @@ internal static class MeasureChange
     {
         var survey = Survey();
         var (before, clock) = (GC.GetTotalMemory(true), Stopwatch.StartNew());
-        var prepared = EffortCorrectedChange.Prepare(survey, new());
+        var prepared = ChangeMeasures.Prepare(survey, new());
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"prepare: {clock.Elapsed.TotalSeconds:0.00} s, keeps {(GC.GetTotalMemory(true) - before) / 1e6:0} MB; the survey itself {before / 1e6:0} MB"));
         clock.Restart();
         for (var taxon = 0; taxon < 100; taxon++)
@@ -24,11 +24,19 @@ internal static class MeasureChange
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"one taxon: {clock.Elapsed.TotalMilliseconds / 100:0.0} ms, mean of 100"));
 
         IReadOnlyList<ChangeEstimate> all = [];
-        var timing = await Timing.OfAsync("change, all taxa", () => Task.FromResult(all = EffortCorrectedChange.Measure(survey, new())));
+        var timing = await Timing.OfAsync("change, all taxa", () => Task.FromResult(all = All(survey)));
         timing.Print(Taxa, "taxa");
         foreach (var method in all.GroupBy(estimate => estimate.Method))
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {method.Key}: {method.Count(estimate => estimate.Refused is null)} of {method.Count()} given"));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  most memory of the process {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB"));
+    }
+
+    private static List<ChangeEstimate> All(GroupSurvey survey)
+    {
+        var measures = ChangeMeasures.Prepare(survey, new());
+        var ofTaxon = new IReadOnlyList<ChangeEstimate>[survey.Taxa];
+        Parallel.For(0, ofTaxon.Length, taxon => ofTaxon[taxon] = measures.Of(taxon));
+        return [.. ofTaxon.SelectMany(estimates => estimates)];
     }
 
     private static GroupSurvey Survey()

@@ -15,6 +15,7 @@ public class ValidationTable(ITestOutputHelper output)
     [
         .. EffortCorrectedChange.Measure(survey, options),
         .. IndependentVisits.Measure(survey),
+        .. Enumerable.Range(0, survey.Taxa).SelectMany(taxon => RangeSizeChange.Measure(survey, taxon, options)),
     ];
 
     [Fact(Explicit = true)]

@@ -8,10 +8,11 @@ import { differs, type Store } from '../store.ts';
 import { count, counted } from '../words.ts';
 import { changeBars } from './changeBars.ts';
 import { NEEDS_TWO_PERIODS } from './changeLegend.ts';
+import { screeningFold } from './screening.ts';
 import { shown } from './waiting.ts';
 
 export function mountChange(host: HTMLElement, store: Store): void {
-  const asked = question<Change>((answer) => host.replaceChildren(...shown(answer, drawChange, [el('p', { class: 'empty' }, nothing())])));
+  const asked = question<Change>((answer) => host.replaceChildren(...shown(answer, drawAll, [el('p', { class: 'empty' }, nothing())])));
   const nothing = () => store.state.taxon === null ? 'Choose a species to see how its range changed.' : NEEDS_TWO_PERIODS;
   let held = false;
 
@@ -26,6 +27,11 @@ export function mountChange(host: HTMLElement, store: Store): void {
     held = true;
     asked.ask((signal) => api.change(wanted, signal));
   });
+
+  function drawAll(change: Change): Node[] {
+    const wanted = changeQuestion(store.state);
+    return [...drawChange(change), ...(wanted === null ? [] : [screeningFold(wanted, store)])];
+  }
 }
 
 function drawChange(change: Change): Node[] {

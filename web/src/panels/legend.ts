@@ -40,6 +40,11 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     redraw();
   });
 
+  function needsTwoPeriods(): void {
+    draw = () => [el('p', { class: 'empty' }, NEEDS_TWO_PERIODS)];
+    redraw();
+  }
+
   function useYears({ features }: Arrivals): void {
     const years = features.map((f) => f.properties.year).sort((a, b) => a - b);
     classes = years.length === 0 ? [] : yearClasses(years[0]!, years.at(-1)!);
@@ -54,7 +59,7 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     if (taxon === null) return;
     const change = mode === 'change' ? changeQuestion(store.state) : null;
     if (change !== null) fates.ask((signal) => api.fates(change, signal));
-    else if (mode === 'change') host.replaceChildren(el('p', { class: 'empty' }, NEEDS_TWO_PERIODS));
+    else if (mode === 'change') needsTwoPeriods();
     else if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
     else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
   }
