@@ -54,6 +54,7 @@ public static class ServerHost
         api.MapTiles();
         api.MapSpread();
         api.MapChange();
+        api.MapEffort();
         api.MapForecast();
         api.MapSeason();
         api.MapDoubts();

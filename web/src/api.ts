@@ -83,6 +83,7 @@ export interface PeriodEffort { period: string; visits: number; recorders: numbe
 export interface Change {
   from: string;
   to: string;
+  grid: string;
   effort: { group: string | null; visitRatio: number | null; periods: PeriodEffort[] }[];
   taxa: ChangeEstimate[];
   verdicts: { taxon: string; words: string | null }[];
@@ -153,6 +154,9 @@ export const changeAddress = ({ taxon, size, quality, from, to }: ChangeQuestion
 
 export const changeOfAllAddress = ({ size, quality, from, to }: Omit<ChangeQuestion, 'taxon'>, format: string) =>
   `/change?grid=${size}&quality=${quality}&from=${part(from)}&to=${part(to)}&format=${format}`;
+
+export const effortAddress = ({ grid, from, to }: Pick<Change, 'grid' | 'from' | 'to'>, group: string | null) =>
+  `/effort?grid=${grid}&from=${part(from)}&to=${part(to)}${group === null ? '' : `&group=${part(group)}`}`;
 
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),

@@ -36,6 +36,9 @@ internal static class MeasureChange
             return all;
         });
 
+    /// <summary>What the taxa of a group share, its aggregates left out.</summary>
+    public static GroupMeasures GroupOf(DataSnapshot data, string? group, ChangeQuestion question) => Measures(data, group, null, question);
+
     private static GroupMeasures Measures(DataSnapshot data, string? group, Taxon? aggregate, ChangeQuestion question) =>
         data.Answers.GetOrMake((group, aggregate?.Number, question, "measures of change"), () =>
         {

@@ -48,6 +48,8 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
         { "/api/v1/taxa/prima/presence?format=shape", "geojson or csv" },
         { "/api/v1/taxa/prima/arrivals?grid='%20OR%201=1", "no square size" },
         { "/api/v1/taxa/prima/spread?origin=nowhere", "grid reference" },
+        { "/api/v1/effort?from=1990/1999&to=2010/2019&group=nulla", "no group" },
+        { "/api/v1/effort?group=inventas", "two periods" },
         { "/api/v1/taxa/prima/forecast", "Not enough squares" },
         { "/api/v1/taxa/prima/forecast?year=soon", "soon" },
         { "/api/v1/taxa/prima/change", "two periods" },

@@ -65,6 +65,19 @@ public sealed class ChangeByHttpTests
     }
 
     [Fact]
+    public async Task TheEffortOfEverySquareIsToldForBothPeriods()
+    {
+        await using var server = await RunningServer.StartAsync(World);
+        var map = await server.GetJsonAsync($"/api/v1/effort?group=inventas&{Periods}");
+        var squares = map["features"]!.AsArray().ToDictionary(f => f!["properties"]!.Text("square"), f => f!["properties"]!);
+        Assert.Equal(["J37", "NZ26", "SU12", "SU33"], squares.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal((1, 1, 1, 1), (squares["SU12"].Int("visitsBefore"), squares["SU12"].Int("visitsAfter"), squares["SU12"].Int("gained"), squares["SU12"].Int("lost")));
+        Assert.Equal((0, 1), (squares["J37"].Int("visitsBefore"), squares["J37"].Int("taxaAfter")));
+        // One visit is not enough to compare what was found.
+        Assert.All(squares.Values, square => Assert.Null(square["similarity"]));
+    }
+
+    [Fact]
     public async Task AnAggregateTakesThePlaceOfItsMembers()
     {
         await using var server = await RunningServer.StartAsync("""

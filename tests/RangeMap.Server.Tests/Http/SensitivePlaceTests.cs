@@ -91,7 +91,7 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/change", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
@@ -122,6 +122,8 @@ public sealed partial class SensitivePlaceTests
         // The name that a record has for good follows from its data set and occurrenceID, so that both worlds have the same.
         yield return $"/api/v1/records/{NameOf("s1")}";
         yield return $"/api/v1/records/{NameOf("o1")}";
+        foreach (var size in Sizes)
+            yield return $"/api/v1/effort?group=inventas&grid={size}&from=2000/2009&to=2010/2019";
         foreach (var size in Sizes)
             yield return $"/api/v1/change?grid={size}&from=2000/2009&to=2010/2019&quality=all&format=csv";
         foreach (var address in ForTokens)

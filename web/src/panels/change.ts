@@ -1,5 +1,5 @@
 // How the range changed between two periods: the finding in words, how effort changed, and every measure with its interval.
-import { api, type Change, type ChangeEstimate, type PeriodEffort } from '../api.ts';
+import { api, effortAddress, ROOT, type Change, type ChangeEstimate, type PeriodEffort } from '../api.ts';
 import { changeQuestion } from '../changePeriods.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
@@ -40,7 +40,7 @@ function drawChange(change: Change): Node[] {
   const units = [...new Set(measured.map((e) => e.unit))];
   return [
     el('p', { class: 'opening' }, change.verdicts[0]?.words ?? `From ${periodInWords(change.from)} to ${periodInWords(change.to)}.`),
-    ...change.effort.flatMap(({ periods, visitRatio }) => effort(periods, visitRatio)),
+    ...change.effort.flatMap((e) => [...effort(e.periods, e.visitRatio), effortLink(change, e.group)]),
     ...units.flatMap((unit) => {
       const ofUnit = measured.filter((e) => e.unit === unit);
       return [el('h4', {}, `Change, ${unitInWords(unit)}`), changeBars(ofUnit)];
@@ -60,6 +60,9 @@ function effort(periods: PeriodEffort[], ratio: number | null): Node[] {
     el('p', { class: 'note' }, ratio === null ? 'There were no visits before, so nothing can be compared at equal effort.' : `${ratio.toFixed(1)} visits now for each visit then.`),
   ];
 }
+
+const effortLink = (change: Change, group: string | null) => el('p', { class: 'take' }, 'Take this: ',
+  el('a', { href: `${ROOT}${effortAddress(change, group)}`, download: true }, 'effort of every square as GeoJSON'));
 
 const unitInWords = (unit: string) => unit === '%' ? 'per cent' : unit;
 
