@@ -32,6 +32,10 @@ public sealed class ChangeMeasures
         return new(survey, options);
     }
 
+    /// <summary>The same with the alpha-hull, which takes too long to be given for every taxon of a scheme.</summary>
+    /// <param name="taxon">Its index.</param>
+    public IReadOnlyList<ChangeEstimate> InFull(int taxon) => [.. Of(taxon), AlphaHull.Measure(_survey, taxon, _options)];
+
     /// <summary>What may be said of a taxon, in words; null where there are not two periods.</summary>
     /// <param name="ofTaxon">Its estimates, as <see cref="Of"/> gives them.</param>
     public string? Verdict(IReadOnlyList<ChangeEstimate> ofTaxon) => _effort is null ? null : ChangeVerdict.Of(ofTaxon, _effort);

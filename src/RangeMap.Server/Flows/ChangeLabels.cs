@@ -16,6 +16,7 @@ internal static class ChangeLabels
         ChangeMethods.ReportingRate => "Share of visits",
         ChangeMethods.Occupancy => "Occupancy with detection",
         ChangeMethods.Extent => "Extent of occurrence",
+        ChangeMethods.ExtentAlpha => "Extent without gaps (alpha-hull)",
         ChangeMethods.OccupancyArea => "Area of occupancy, 2 km",
         ChangeMethods.Centroid => "Middle of the range",
         ChangeMethods.MarginNorth => "Northern margin",

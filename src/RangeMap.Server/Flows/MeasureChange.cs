@@ -17,7 +17,7 @@ internal static class MeasureChange
             var isAggregate = data.Members(taxon).Any();
             var group = Measures(data, taxon.Group, isAggregate ? taxon : null, question);
             var index = group.Data.IndexOf(taxon);
-            return new RangeChange(taxon, group, index, group.Measures.Of(index));
+            return new RangeChange(taxon, group, index, group.Measures.InFull(index));
         });
 
     /// <summary>The measures of every taxon of every group, by group and name.</summary>
