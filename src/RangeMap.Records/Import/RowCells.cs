@@ -31,6 +31,10 @@ internal sealed class RowCells(RowSource rows, ColumnMapping mapping)
             text = text.Trim();
         if (_guarded)
             text = FormulaGuard.Unguard(text);
-        return text.Length is >= 2 and <= 4 && (text is "\\N" or "NA" || text.Equals("NULL", StringComparison.OrdinalIgnoreCase)) ? default : text;
+        return MeansNothing(text) ? default : text;
     }
+
+    /// <summary>True for the ways in which databases write "nothing".</summary>
+    public static bool MeansNothing(ReadOnlySpan<char> text) =>
+        text.Length is >= 2 and <= 4 && (text is "\\N" or "NA" || text.Equals("NULL", StringComparison.OrdinalIgnoreCase));
 }

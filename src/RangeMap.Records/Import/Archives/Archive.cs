@@ -8,6 +8,7 @@ internal sealed class Archive
     private readonly FileLimits _limits;
     private readonly ArchiveDescription _description;
     private readonly List<string> _notes = [];
+    private IReadOnlyList<ExtensionIndex>? _indexes;
 
     private Archive(FileBundle files, FileLimits limits, ArchiveDescription description)
     {
@@ -42,8 +43,23 @@ internal sealed class Archive
                 DescriptionName, "Ask for an archive with occurrences, as core or as extension.");
         }
 
-        tally = new ArchiveTally(_files, [.. extensions.Where(e => e != occurrences)], _notes);
-        return new OccurrenceRows(new TableRows(_files, occurrences), occurrences == core ? null : IndexOf(core, occurrences), tally);
+        var others = extensions.Where(e => e != occurrences).ToList();
+        _indexes ??= [.. others.Select(e => IndexOf(e, occurrences == core)).OfType<ExtensionIndex>()];
+        tally = new ArchiveTally(_files, others, _notes);
+        return new OccurrenceRows(new TableRows(_files, occurrences), occurrences == core ? null : IndexOf(core, occurrences), new ExtensionFill(_indexes), tally);
+    }
+
+    private ExtensionIndex? IndexOf(ArchiveTable extension, bool coreHoldsOccurrences)
+    {
+        try
+        {
+            return ExtensionIndex.Read(_files, extension, coreHoldsOccurrences, _limits);
+        }
+        catch (ImportProblemException)
+        {
+            // It is told when the rows are counted; the occurrences are sound without it.
+            return null;
+        }
     }
 
     private CoreIndex IndexOf(ArchiveTable core, ArchiveTable occurrences)

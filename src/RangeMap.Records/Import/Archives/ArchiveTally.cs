@@ -4,11 +4,11 @@ using static System.FormattableString;
 
 namespace RangeMap.Records;
 
-/// <summary>Counts the rows of the tables of an archive that are not used, once all occurrences were read.</summary>
+/// <summary>Counts the rows of the extensions of an archive, and how many of them filled a record, once all occurrences were read.</summary>
 /// <param name="files">The files of the archive.</param>
-/// <param name="unused">The tables.</param>
+/// <param name="extensions">The tables that belong to the core, without the occurrences.</param>
 /// <param name="notes">What was noticed before the first row.</param>
-internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable> unused, IReadOnlyList<string> notes)
+internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable> extensions, IReadOnlyList<string> notes)
 {
     private readonly SeenHashes _ids = new();
     private readonly List<string> _problems = [];
@@ -20,19 +20,20 @@ internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable>
     /// <summary>Remembers the identifier of a core row, in 64 bits.</summary>
     public void Note(ReadOnlySpan<char> id)
     {
-        if (unused.Count > 0 && !id.IsEmpty)
+        if (extensions.Count > 0 && !id.IsEmpty)
             _ids.Add(HashOf(id));
     }
 
-    /// <summary>Counts all rows of the unused tables, once.</summary>
+    /// <summary>Counts all rows of the extensions, once.</summary>
     /// <param name="core">The core that they belong to; null where the occurrences are the core.</param>
-    public void CountExtensions(CoreIndex? core)
+    /// <param name="fill">What became of their rows.</param>
+    public void CountExtensions(CoreIndex? core, ExtensionFill fill)
     {
         if (_kept is not null)
             return;
         _kept = [];
-        foreach (var table in unused)
-            Count(table, core);
+        foreach (var table in extensions)
+            Count(table, core, fill.UseOf(table));
     }
 
     /// <summary>What was noticed, in sentences.</summary>
@@ -45,10 +46,10 @@ internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable>
         if (core is { Unused: > 0 } && _kept is not null)
             yield return Invariant($"{core.Unused:N0} rows of the core have no occurrence.");
         foreach (var kept in Kept)
-            yield return Invariant($"{kept.Name}: {kept.Rows:N0} rows of {kept.RowType}, counted and not used") + (kept.Orphans > 0 ? Invariant($"; {kept.Orphans:N0} of them belong to no row of the core.") : ".");
+            yield return ExtensionWords.Of(kept);
     }
 
-    private void Count(ArchiveTable table, CoreIndex? core)
+    private void Count(ArchiveTable table, CoreIndex? core, (ExtensionIndex Index, long Used)? use)
     {
         try
         {
@@ -62,12 +63,12 @@ internal sealed class ArchiveTally(FileBundle files, IReadOnlyList<ArchiveTable>
                 orphans += core?.Contains(rows.Id) ?? _ids.Contains(HashOf(rows.Id)) ? 0 : 1;
             }
 
-            _kept!.Add(new(string.Join(", ", table.Files), table.Kind, count, orphans));
+            _kept!.Add(new(string.Join(", ", table.Files), table.Kind, count, orphans) { Used = use?.Used ?? 0, BeyondLimit = use?.Index.BeyondLimit ?? 0 });
         }
         catch (ImportProblemException stopped)
         {
-            // The occurrences are sound; a broken table that is not used does not take them away.
-            _problems.Add($"A table that is not used could not be counted: {stopped.Message}");
+            // The occurrences are sound; a broken extension does not take them away.
+            _problems.Add($"An extension could not be read and was not used: {stopped.Message}");
         }
     }
 

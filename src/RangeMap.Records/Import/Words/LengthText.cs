@@ -29,6 +29,14 @@ internal static class LengthText
         return Span(text, mm);
     }
 
+    /// <summary>True when the text ends with a unit of length.</summary>
+    public static bool NamesUnit(ReadOnlySpan<char> text)
+    {
+        var length = text.Trim().TrimEnd('.').Length;
+        UnitOf(ref text);
+        return text.Length < length;
+    }
+
     private static double? Span(ReadOnlySpan<char> text, double mm)
     {
         foreach (var joint in (ReadOnlySpan<string>)["-", "\u2013", " to "])

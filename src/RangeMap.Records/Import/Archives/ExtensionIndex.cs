@@ -1,0 +1,89 @@
+using System.IO.Hashing;
+using System.Runtime.InteropServices;
+
+namespace RangeMap.Records;
+
+/// <summary>
+/// What the rows of one extension tell about occurrences, by the occurrence. Only rows that tell something are held, up to a limit: an
+/// archive may have many millions of others.
+/// </summary>
+/// <remarks>
+/// An occurrence is known by a 64-bit hash of its identifier. Among 2 million held and 10 million occurrences the odds that any takes
+/// what belongs to another are about 1 in a million.
+/// </remarks>
+internal sealed class ExtensionIndex
+{
+    /// <summary>Links that one record takes; more are left.</summary>
+    private const int MostLinks = 5;
+
+    private readonly Dictionary<ulong, Held> _held = [];
+    private long _characters;
+
+    private ExtensionIndex(ArchiveTable table, ExtensionTable reader)
+    {
+        Table = table;
+        Reader = reader;
+    }
+
+    /// <summary>What is held of the rows of one occurrence.</summary>
+    /// <param name="Cells">What they tell together.</param>
+    /// <param name="Rows">How many of them tell it.</param>
+    public readonly record struct Held(ExtensionCells Cells, int Rows);
+
+    /// <summary>The extension.</summary>
+    public ArchiveTable Table { get; }
+
+    /// <summary>Reads its rows.</summary>
+    public ExtensionTable Reader { get; }
+
+    /// <summary>Rows that would have told something of an occurrence beyond the limit; none of them is used.</summary>
+    public long BeyondLimit { get; private set; }
+
+    /// <summary>Reads an extension.</summary>
+    /// <param name="files">The files of the archive.</param>
+    /// <param name="table">The extension.</param>
+    /// <param name="coreHoldsOccurrences">False where the extension belongs to events: then only its rows with an occurrenceID of their own tell of an occurrence.</param>
+    /// <param name="limits">How much may be held.</param>
+    /// <returns>Null where no row of the extension can tell of an occurrence.</returns>
+    /// <exception cref="ImportProblemException">It cannot be read.</exception>
+    public static ExtensionIndex? Read(FileBundle files, ArchiveTable table, bool coreHoldsOccurrences, FileLimits limits)
+    {
+        if (ExtensionTable.Of(table) is not { } reader || !(coreHoldsOccurrences ? table.IdIndex is not null : table.Fields.Any(f => f.ShortName == "occurrenceID")))
+            return null;
+        var index = new ExtensionIndex(table, reader);
+        using var rows = new TableRows(files, table);
+        var row = new ExtensionRow(rows);
+        while (rows.Read())
+        {
+            if (rows.IsBlank || rows.Fault is not null)
+                continue;
+            var id = coreHoldsOccurrences ? rows.Id : row["occurrenceID"];
+            if (!id.IsEmpty && reader.Read(row) is { } cells)
+                index.Add(HashOf(id), cells, limits);
+        }
+
+        return index;
+    }
+
+    /// <summary>What is told of an occurrence; null for nothing.</summary>
+    public Held? Find(ReadOnlySpan<char> occurrence) => _held.TryGetValue(HashOf(occurrence), out var held) ? held : null;
+
+    private static ulong HashOf(ReadOnlySpan<char> id) => XxHash3.HashToUInt64(MemoryMarshal.AsBytes(id));
+
+    /// <summary>The first length counts, and the first few links; what else there is stays in the archive.</summary>
+    private void Add(ulong occurrence, ExtensionCells cells, FileLimits limits)
+    {
+        var isKnown = _held.TryGetValue(occurrence, out var held);
+        if (isKnown && (cells.Link is null || held.Rows == MostLinks))
+            return;
+        var characters = (cells.Link ?? cells.Length)!.Length;
+        if (_characters + characters > limits.ExtensionCharacters || (!isKnown && _held.Count >= limits.ExtensionOccurrences))
+        {
+            BeyondLimit++;
+            return;
+        }
+
+        _characters += characters;
+        _held[occurrence] = isKnown ? new(held.Cells with { Link = $"{held.Cells.Link} | {cells.Link}" }, held.Rows + 1) : new(cells, 1);
+    }
+}
