@@ -29,6 +29,9 @@ public sealed record Record
     /// <summary>False when the row states that the taxon was looked for and not found.</summary>
     public bool Present { get; init; } = true;
 
+    /// <summary>True when the row stands on a list of all taxa of the group that the recorder found on the visit.</summary>
+    public bool OnCompleteList { get; init; }
+
     /// <summary>Where the review of the record stands.</summary>
     public ReviewStatus Status { get; init; }
 

@@ -34,12 +34,12 @@ internal static class FromRecords
     public static List<VisitEntry> Visits(Database database)
     {
         using var connection = database.Connect();
-        return [.. connection.Query<(long Square, long Day, long Recorder, long Taxon, long Present, long Count)>(
+        return [.. connection.Query<(long Square, long Day, long Recorder, long Taxon, long Present, long Complete, long Count)>(
             """
-            SELECT square, first_day, COALESCE(recorder, 0), taxon, present, COUNT(*)
-            FROM record WHERE first_day = last_day AND status <> 3 GROUP BY 1, 2, 3, 4, 5 ORDER BY 1, 2, 3, 4, 5
+            SELECT square, first_day, COALESCE(recorder, 0), taxon, present, complete_list, COUNT(*)
+            FROM record WHERE first_day = last_day AND status <> 3 GROUP BY 1, 2, 3, 4, 5, 6 ORDER BY 1, 2, 3, 4, 5, 6
             """)
-            .Select(row => new VisitEntry(row.Square, (int)row.Day, (int)row.Recorder, (int)row.Taxon, row.Present == 1, (int)row.Count))];
+            .Select(row => new VisitEntry(row.Square, (int)row.Day, (int)row.Recorder, (int)row.Taxon, row.Present == 1, (int)row.Count, row.Complete == 1))];
     }
 
     /// <summary>Asserts that the store's cube and visits are those of its records, each way of reading them.</summary>

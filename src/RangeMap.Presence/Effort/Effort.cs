@@ -49,6 +49,17 @@ public sealed class Effort
     /// <summary>Number of visits to a square on the days of a period.</summary>
     public int Visits(Square square, Period period) => In(square, period).Length;
 
+    /// <summary>
+    /// Number of those visits with a list of all taxa of the group that were found: there every taxon that the list lacks was looked for.
+    /// </summary>
+    public int CompleteVisits(Square square, Period period)
+    {
+        var complete = 0;
+        foreach (ref readonly var visit in In(square, period))
+            complete += visit.Complete ? 1 : 0;
+        return complete;
+    }
+
     /// <summary>The visits to a square on the days of a period, by day.</summary>
     public ReadOnlySpan<Visit> In(Square square, Period period)
     {
@@ -61,14 +72,15 @@ public sealed class Effort
     private static Visit ReadVisit(ReadOnlySpan<VisitEntry> sorted, ref int i)
     {
         var (square, day, recorder) = (sorted[i].SquareCode, sorted[i].Day, sorted[i].Recorder);
-        var (length, last) = (0, -1);
+        var (length, last, complete) = (0, -1, false);
         for (; i < sorted.Length && sorted[i].SquareCode == square && sorted[i].Day == day && sorted[i].Recorder == recorder; i++)
         {
+            complete |= sorted[i].Complete;
             if (sorted[i].Present && sorted[i].TaxonNumber != last)
                 (length, last) = (length + 1, sorted[i].TaxonNumber);
         }
 
-        return new(day, length);
+        return new(day, length, complete);
     }
 
     private static int FirstNotBefore(Visit[] visits, int day)
@@ -90,4 +102,5 @@ public sealed class Effort
 /// <summary>One visit.</summary>
 /// <param name="Day">The day, as <see cref="DateOnly.DayNumber"/>.</param>
 /// <param name="ListLength">Number of taxa noted as present.</param>
-public readonly record struct Visit(int Day, int ListLength);
+/// <param name="Complete">True when its list, or one of them where the square holds several places, has all taxa of the group that were found.</param>
+public readonly record struct Visit(int Day, int ListLength, bool Complete = false);

@@ -5,6 +5,7 @@ public ref struct PackedVisits
 {
     private VarintReader _reader;
     private VisitEntry _at;
+    private int _note;
 
     internal PackedVisits(ReadOnlySpan<byte> bytes) => _reader = new(bytes);
 
@@ -21,7 +22,14 @@ public ref struct PackedVisits
         if (_reader.AtEnd)
             return false;
         var (square, day, recorder, note) = (_reader.Read(), (int)_reader.Read(), (int)_reader.Read(), _reader.Read());
-        _at = new(_at.SquareCode + square, _at.Day + day, _at.Recorder + recorder, _at.TaxonNumber + (int)(note >> 1), (note & 1) == 1, (int)_reader.Read());
+        _note += (int)(note >> 1);
+        _at = new(_at.SquareCode + square, _at.Day + day, _at.Recorder + recorder, Math.Abs(_note), (note & 1) == 1, (int)_reader.Read(), _note < 0);
         return true;
     }
+
+    /// <summary>
+    /// The taxon as it is packed: below 0 on a complete list. Taxa are numbered from 1, and logs that were packed before complete lists were
+    /// told apart have none below 0, so they are read as they are.
+    /// </summary>
+    internal static int NoteOf(in VisitEntry entry) => entry.Complete ? -entry.TaxonNumber : entry.TaxonNumber;
 }

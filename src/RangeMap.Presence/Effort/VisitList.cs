@@ -10,6 +10,18 @@ namespace RangeMap.Presence;
 /// <param name="Taxa">The store's numbers of the taxa, ascending, each once; empty where only absences were noted.</param>
 public readonly record struct VisitList(Square Square, int Day, int Recorder, int[] Taxa)
 {
+    /// <summary>True when the list, or one of them where the square holds several places, has all taxa of the group that were found.</summary>
+    public bool Complete { get; init; }
+
+    /// <summary>The store's numbers of the taxa noted as absent and not as present, ascending; null for none.</summary>
+    public int[]? Absent { get; init; }
+
+    /// <summary>
+    /// True when the recorder certainly looked for a taxon of the group: it was noted, as present or absent, or the list is complete. On any
+    /// other visit a taxon that was not noted may have been passed over.
+    /// </summary>
+    public bool LookedFor(int taxon) => Complete || Array.BinarySearch(Taxa, taxon) >= 0 || (Absent is not null && Array.BinarySearch(Absent, taxon) >= 0);
+
     /// <summary>The visits of a log, by square, day and recorder.</summary>
     /// <param name="log">The log.</param>
     /// <param name="size">The side; notes whose own square fits in no square of this side are left out.</param>
@@ -25,18 +37,23 @@ public readonly record struct VisitList(Square Square, int Day, int Recorder, in
 
         var sorted = VisitLog.Gather(CollectionsMarshal.AsSpan(notes)).Entries;
         var lists = new List<VisitList>();
-        var taxa = new List<int>();
+        var (taxa, absent) = (new List<int>(), new List<int>());
         for (var i = 0; i < sorted.Length;)
         {
             ref readonly var first = ref sorted[i];
             taxa.Clear();
+            absent.Clear();
+            var complete = false;
             for (; i < sorted.Length && IsSameVisit(sorted[i], first); i++)
             {
-                if (sorted[i].Present && (taxa.Count == 0 || taxa[^1] != sorted[i].TaxonNumber))
-                    taxa.Add(sorted[i].TaxonNumber);
+                complete |= sorted[i].Complete;
+                var noted = sorted[i].Present ? taxa : absent;
+                if (noted.Count == 0 || noted[^1] != sorted[i].TaxonNumber)
+                    noted.Add(sorted[i].TaxonNumber);
             }
 
-            lists.Add(new(Square.FromCode(first.SquareCode), first.Day, first.Recorder, [.. taxa]));
+            absent.RemoveAll(taxon => taxa.BinarySearch(taxon) >= 0);
+            lists.Add(new(Square.FromCode(first.SquareCode), first.Day, first.Recorder, [.. taxa]) { Complete = complete, Absent = absent.Count == 0 ? null : [.. absent] });
         }
 
         return lists;

@@ -52,7 +52,7 @@ public sealed class VisitLog
             bytes.Write(entry.SquareCode - before.SquareCode);
             bytes.Write(entry.Day - before.Day);
             bytes.Write(entry.Recorder - before.Recorder);
-            bytes.Write(((long)(entry.TaxonNumber - before.TaxonNumber) << 1) | (entry.Present ? 1L : 0L));
+            bytes.Write(((long)(PackedVisits.NoteOf(entry) - PackedVisits.NoteOf(before)) << 1) | (entry.Present ? 1L : 0L));
             bytes.Write(entry.Count);
             before = entry;
         }

@@ -14,6 +14,9 @@ public sealed class ImportCounts
     /// <summary>Rows that were refused.</summary>
     public long Refused { get; private set; }
 
+    /// <summary>Records that stand on a complete list of their visit.</summary>
+    public long OnCompleteLists { get; private set; }
+
     /// <summary>Rows in which every cell is empty; they are passed over.</summary>
     public long Blank { get; internal set; }
 
@@ -25,6 +28,7 @@ public sealed class ImportCounts
     internal void Count(Record record)
     {
         Accepted++;
+        OnCompleteLists += record.OnCompleteList ? 1 : 0;
         for (var bits = (uint)record.Doubts; bits != 0; bits &= bits - 1)
             _doubts[System.Numerics.BitOperations.TrailingZeroCount(bits)]++;
     }

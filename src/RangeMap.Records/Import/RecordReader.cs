@@ -45,9 +45,7 @@ public sealed class RecordReader : IDisposable
     public FileDescription File => _file.Description;
 
     /// <summary>What was noticed about the file so far, in sentences for people.</summary>
-    public IReadOnlyList<string> Notes => _dates.CountedDays == 0
-        ? _rows.Notes
-        : [.. _rows.Notes, Invariant($"{_dates.CountedDays:N0} dates were plain numbers and were read as the workbook counts days.")];
+    public IReadOnlyList<string> Notes => [.. _rows.Notes, .. NotesOfRows()];
 
     /// <summary>Tables of an archive that were counted and not used; complete once all rows were read.</summary>
     public IReadOnlyList<KeptFile> Kept => _file.Kept;
@@ -136,6 +134,14 @@ public sealed class RecordReader : IDisposable
             file.Dispose();
             throw;
         }
+    }
+
+    private IEnumerable<string> NotesOfRows()
+    {
+        if (_dates.CountedDays > 0)
+            yield return Invariant($"{_dates.CountedDays:N0} dates were plain numbers and were read as the workbook counts days.");
+        if (Counts.OnCompleteLists > 0)
+            yield return Invariant($"{Counts.OnCompleteLists:N0} records stand on complete lists: what such a list lacks was looked for and not found.");
     }
 
     private DateOrder OrderOf(ImportOptions options)

@@ -47,6 +47,7 @@ internal sealed class RowInterpreter(
             Square = place.Square,
             Dates = days,
             Present = present,
+            OnCompleteList = _sighting.IsOnCompleteList(),
             Status = status,
             Doubts = doubts | dateDoubts | countDoubts | place.Doubts | (repeated ? Doubts.RepeatedRow : Doubts.None),
             Recorder = _pool.Get(cells[Term.RecordedBy]),

@@ -15,6 +15,12 @@ public sealed record BatchDetails
     /// <summary>JSON: what was stated about columns and dates; can be used again for the next file of the kind.</summary>
     public string? Stated { get; init; }
 
+    /// <summary>JSON: what was stated beside columns and dates, so that refused rows are read again as they were.</summary>
+    public string? Options { get; init; }
+
+    /// <summary>What was noticed about the file, in sentences.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>JSON: title, licence and citation that came with the file.</summary>
     public string? Citation { get; init; }
 }

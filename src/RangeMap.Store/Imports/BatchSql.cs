@@ -5,7 +5,7 @@ internal static class BatchSql
     private const string Read = """
         SELECT b.number, d.id AS Dataset, b.file_name AS FileName, b.imported_at AS ImportedAt, b.header, b.rows_read AS Read, b.accepted, b.refused,
             b.updated, b.unchanged, b.mapping, b.doubts, b.undone_at AS UndoneAt, b.made_by AS MadeBy, b.seconds, b.form,
-            b.stated, b.citation, b.file_hash AS FileHash
+            b.stated, b.options, b.notes, b.citation, b.file_hash AS FileHash
         FROM batch AS b JOIN dataset AS d ON d.number = b.dataset
         """;
 

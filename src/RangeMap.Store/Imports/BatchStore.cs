@@ -119,6 +119,12 @@ public sealed record StoredBatch
     /// <summary>JSON: what was stated about columns and dates.</summary>
     public string? Stated { get; init; }
 
+    /// <summary>JSON: what was stated beside columns and dates; null for imports of before it was kept.</summary>
+    public string? Options { get; init; }
+
+    /// <summary>JSON: what was noticed about the file, in sentences; null for nothing.</summary>
+    public string? Notes { get; init; }
+
     /// <summary>JSON: title, licence and citation that came with the file.</summary>
     public string? Citation { get; init; }
 

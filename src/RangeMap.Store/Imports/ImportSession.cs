@@ -122,7 +122,7 @@ public sealed class ImportSession : IDisposable
             _change.Add((int)standing.Taxon, new CubeCell(record.Square.Code, first, last, CubeFold.Count(status, (Doubts)standing.Doubts)));
         if (!record.Dates.IsOneDay)
             return;
-        var visit = new VisitEntry(record.Square.Code, first, _records.RecorderOf(record), (int)standing.Taxon, record.Present, 1);
+        var visit = new VisitEntry(record.Square.Code, first, _records.RecorderOf(record), (int)standing.Taxon, record.Present, 1, record.OnCompleteList);
         _change.Add(visit);
         _comparison?.Note(id, visit);
     }
@@ -194,6 +194,8 @@ public sealed class ImportSession : IDisposable
             details.Form,
             details.Stated,
             details.Citation,
+            Notes = details.Notes.Count == 0 ? null : JsonSerializer.Serialize(details.Notes),
+            details.Options,
         };
         _connection.Execute(ImportSql.FinishBatch, row, _transaction);
         if (_added + _updated > 0)

@@ -28,7 +28,8 @@ internal static class ImportSql
 
     public const string FinishBatch = """
         UPDATE batch SET file_hash = @FileHash, header = @Header, rows_read = @Read, accepted = @Accepted, refused = @Refused, updated = @Updated,
-            unchanged = @Unchanged, mapping = @Mapping, doubts = @Doubts, made_by = @MadeBy, seconds = @Seconds, form = @Form, stated = @Stated, citation = @Citation
+            unchanged = @Unchanged, mapping = @Mapping, doubts = @Doubts, made_by = @MadeBy, seconds = @Seconds, form = @Form, stated = @Stated, citation = @Citation,
+            notes = @Notes, options = @Options
         WHERE number = @Batch
         """;
 
@@ -52,18 +53,18 @@ internal static class ImportSql
     internal const string Columns =
         "batch, row_number, dataset, key_high, key_low, content, taxon, square, first_day, last_day, present, status, doubts, "
         + "recorder, determiner, stage, sex, individuals, site, latitude, longitude, uncertainty, sent_taxon, sent_status, "
-        + "length_mm, evidence, host, behaviour";
+        + "length_mm, evidence, host, behaviour, complete_list";
 
     /// <summary>What the cube, the visits and the decisions need of a record; the members of <see cref="RecordRow"/>.</summary>
     internal const string RowColumns =
         "id, dataset, key_high AS KeyHigh, key_low AS KeyLow, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, "
-        + "recorder, content, sent_taxon AS SentTaxon, sent_status AS SentStatus";
+        + "recorder, content, sent_taxon AS SentTaxon, sent_status AS SentStatus, complete_list AS CompleteList";
 
-    private const string Values = "?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28";
+    private const string Values = "?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29";
 
     public const string AddRecord = $"INSERT INTO record ({Columns}) VALUES ({Values})";
 
-    public const string ChangeRecord = $"UPDATE record SET ({Columns}) = ({Values}) WHERE id = ?29";
+    public const string ChangeRecord = $"UPDATE record SET ({Columns}) = ({Values}) WHERE id = ?30";
 
     public const string KeepReplaced =
         $"INSERT INTO replaced_record (replaced_by_batch, id, {Columns}) SELECT @Batch, id, {Columns} FROM record WHERE id = @Id";

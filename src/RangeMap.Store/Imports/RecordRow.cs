@@ -38,6 +38,8 @@ internal sealed record RecordRow
     /// <summary>The file's status, where a decision says otherwise.</summary>
     public long? SentStatus { get; init; }
 
+    public long CompleteList { get; init; }
+
     public RecordId Identity => RecordId.Of(Dataset, KeyHigh, KeyLow);
 
     /// <summary>Changes whenever the file says something else of the record, or somebody decides on it.</summary>
@@ -61,7 +63,7 @@ internal sealed record RecordRow
 
     public bool TryVisit(out VisitEntry entry)
     {
-        entry = new(Square, (int)FirstDay, (int)(Recorder ?? 0), (int)Taxon, Present != 0, 1);
+        entry = new(Square, (int)FirstDay, (int)(Recorder ?? 0), (int)Taxon, Present != 0, 1, CompleteList != 0);
         return FirstDay == LastDay && (ReviewStatus)Status != ReviewStatus.Rejected;
     }
 }

@@ -39,7 +39,7 @@ internal sealed class RecordWriter(SqliteConnection connection, SqliteTransactio
     public void Replace(Record record, in Standing standing, long id)
     {
         connection.Execute(ImportSql.KeepReplaced, new { Batch = batch, Id = id }, transaction);
-        Bind(_replace, record, standing).Bind(29, id).Run();
+        Bind(_replace, record, standing).Bind(30, id).Run();
     }
 
     /// <summary>Number of the recorder; 0 where none is named.</summary>
@@ -80,5 +80,6 @@ internal sealed class RecordWriter(SqliteConnection connection, SqliteTransactio
         .Bind(25, record.LengthMm)
         .Bind(26, _words.Of(record.Evidence))
         .Bind(27, _words.Of(record.Host))
-        .Bind(28, _words.Of(record.Behaviour));
+        .Bind(28, _words.Of(record.Behaviour))
+        .Bind(29, record.OnCompleteList ? 1L : 0L);
 }

@@ -5,7 +5,7 @@ internal static class RecordSql
     private const string Read = """
         SELECT r.id AS RowId, r.dataset AS DatasetNumber, d.id AS Dataset, r.batch, r.row_number AS Row, r.key_high AS KeyHigh, r.key_low AS KeyLow, r.content,
             r.taxon, r.sent_taxon AS SentTaxon, r.sent_status AS SentStatus, r.square AS SquareCode, r.first_day AS FirstDay, r.last_day AS LastDay,
-            r.present AS PresentBit, r.status, r.doubts AS DoubtBits, p.name AS Recorder, i.name AS Determiner, g.text AS Stage, x.text AS Sex,
+            r.present AS PresentBit, r.complete_list AS CompleteBit, r.status, r.doubts AS DoubtBits, p.name AS Recorder, i.name AS Determiner, g.text AS Stage, x.text AS Sex,
             r.individuals, s.text AS Site, r.latitude, r.longitude, r.uncertainty, r.length_mm AS LengthMm, e.text AS Evidence, h.text AS Host, b.text AS Behaviour
         FROM record AS r JOIN dataset AS d ON d.number = r.dataset LEFT JOIN person AS p ON p.number = r.recorder LEFT JOIN person AS i ON i.number = r.determiner
             LEFT JOIN word AS g ON g.number = r.stage LEFT JOIN word AS x ON x.number = r.sex LEFT JOIN word AS s ON s.number = r.site

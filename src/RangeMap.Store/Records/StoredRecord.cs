@@ -45,6 +45,9 @@ public sealed record StoredRecord
     /// <summary>False for a statement that the taxon was not found.</summary>
     public bool Present => PresentBit != 0;
 
+    /// <summary>True when it stands on a list of all taxa of the group that were found on the visit.</summary>
+    public bool OnCompleteList => CompleteBit != 0;
+
     /// <summary>What a decision on this version of it is about; see <see cref="PastDecision.Basis"/>.</summary>
     public long Basis => DecisionBasis.Of(SentTaxon ?? Taxon, SquareCode, FirstDay, LastDay, Present);
 
@@ -104,6 +107,8 @@ public sealed record StoredRecord
     internal long LastDay { get; init; }
 
     internal long PresentBit { get; init; }
+
+    internal long CompleteBit { get; init; }
 
     internal long Status { get; init; }
 

@@ -51,6 +51,36 @@ public sealed class RowMeaningTests
     public void SexesAreControlledWordsWhereRecognised(string text, string expected) => Assert.Equal(expected, Row($",,,,{text},").Sex);
 
     [Theory]
+    [InlineData("completeList", "yes", true)]
+    [InlineData("isTaxonomicScopeFullyReported", "true", true)]
+    [InlineData("dwc:isSamplingTargetCompletelyReported", "1", true)]
+    [InlineData("complete checklist", "no", false)]
+    [InlineData("completeList", "perhaps", false)]
+    [InlineData("completeList", "", false)]
+    [InlineData("samplingProtocol", "transect walk; complete list", true)]
+    [InlineData("samplingProtocol", "Incomplete list", false)]
+    [InlineData("samplingProtocol", "not a complete list", false)]
+    [InlineData("samplingProtocol", "pan trap", false)]
+    [InlineData("eventType", "complete checklist", true)]
+    public void CompleteListsAreToldByTheirWords(string column, string text, bool complete)
+    {
+        var reading = Reading.OfRow($"species,date,gridref,{column}", $"Fictus ruber,1998-06-03,TQ38,{text}");
+
+        Assert.Equal(complete, Assert.Single(reading.Records).OnCompleteList);
+        Assert.Equal(complete ? 1 : 0, reading.Reader.Counts.OnCompleteLists);
+        Assert.Equal(text == "perhaps" ? 1 : 0, reading.Reader.NotUnderstood.GetValueOrDefault(Term.CompleteList));
+        Assert.Equal(complete, reading.Reader.Notes.Any(n => n.StartsWith("1 records stand on complete lists", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void TheColumnBeatsTheProtocolAndADefaultHoldsForTheWholeFile()
+    {
+        Assert.False(Assert.Single(Reading.OfRow("species,date,gridref,completeList,samplingProtocol", "Fictus ruber,1998,TQ38,no,complete list").Records).OnCompleteList);
+        var options = Reading.Options with { Mapping = new() { Defaults = new Dictionary<Term, string> { [Term.CompleteList] = "yes" } } };
+        Assert.True(Assert.Single(Reading.OfRow("species,date,gridref", "Fictus ruber,1998,TQ38", options).Records).OnCompleteList);
+    }
+
+    [Theory]
     [InlineData("Accepted", ReviewStatus.Confirmed)]
     [InlineData("verified", ReviewStatus.Confirmed)]
     [InlineData("incorrect", ReviewStatus.Rejected)]

@@ -8,6 +8,7 @@ internal sealed class ExtensionFill
 {
     private readonly IReadOnlyList<ExtensionIndex> _indexes;
     private readonly long[] _used;
+    private readonly HashSet<ulong>[] _seen;
     private readonly string?[] _told = new string?[Enum.GetValues<Term>().Length];
 
     /// <param name="indexes">What the extensions tell.</param>
@@ -15,20 +16,24 @@ internal sealed class ExtensionFill
     {
         _indexes = indexes;
         _used = new long[indexes.Count];
+        _seen = [.. indexes.Select(_ => new HashSet<ulong>())];
     }
 
     /// <summary>The terms that some extension can fill.</summary>
     public IEnumerable<Term> Terms => _indexes.SelectMany(i => i.Reader.Terms).Distinct();
 
     /// <summary>Reads what is told of an occurrence.</summary>
-    /// <param name="id">Its identifier.</param>
+    /// <param name="coreId">The identifier of the core row that it is or belongs to.</param>
+    /// <param name="occurrenceId">Its occurrenceID.</param>
     /// <param name="own">What it says itself of a term.</param>
-    public void MoveTo(ReadOnlySpan<char> id, Own own)
+    public void MoveTo(ReadOnlySpan<char> coreId, ReadOnlySpan<char> occurrenceId, Own own)
     {
         Array.Clear(_told);
         for (var i = 0; i < _indexes.Count; i++)
         {
-            if (!id.IsEmpty && _indexes[i].Find(id) is { } held && Take(held.Cells, own))
+            var id = _indexes[i].IsByCore ? coreId : occurrenceId;
+            // A row may tell of many occurrences, and is used once all the same.
+            if (!id.IsEmpty && _indexes[i].Find(id, out var hash) is { } held && Take(held.Cells, own) && _seen[i].Add(hash))
                 _used[i] += held.Rows;
         }
     }
@@ -53,7 +58,9 @@ internal sealed class ExtensionFill
         return null;
     }
 
-    private bool Take(ExtensionCells cells, Own own) => Take(Term.LengthMm, cells.Length, own) | Take(Term.Evidence, cells.Evidence, own) | Take(Term.EvidenceLink, cells.Link, own);
+    private bool Take(ExtensionCells cells, Own own) =>
+        Take(Term.LengthMm, cells.Length, own) | Take(Term.Evidence, cells.Evidence, own) | Take(Term.EvidenceLink, cells.Link, own)
+        | Take(Term.CompleteList, cells.Complete, own);
 
     private bool Take(Term term, string? text, Own own)
     {

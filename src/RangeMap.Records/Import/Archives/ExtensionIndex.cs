@@ -36,6 +36,9 @@ internal sealed class ExtensionIndex
     /// <summary>Reads its rows.</summary>
     public ExtensionTable Reader { get; }
 
+    /// <summary>True where it is asked by the identifier of the core row, false where by the occurrenceID.</summary>
+    public required bool IsByCore { get; init; }
+
     /// <summary>Rows that would have told something of an occurrence beyond the limit; none of them is used.</summary>
     public long BeyondLimit { get; private set; }
 
@@ -48,16 +51,18 @@ internal sealed class ExtensionIndex
     /// <exception cref="ImportProblemException">It cannot be read.</exception>
     public static ExtensionIndex? Read(FileBundle files, ArchiveTable table, bool coreHoldsOccurrences, FileLimits limits)
     {
-        if (ExtensionTable.Of(table) is not { } reader || !(coreHoldsOccurrences ? table.IdIndex is not null : table.Fields.Any(f => f.ShortName == "occurrenceID")))
+        if (ExtensionTable.Of(table) is not { } reader)
             return null;
-        var index = new ExtensionIndex(table, reader);
+        var index = new ExtensionIndex(table, reader) { IsByCore = coreHoldsOccurrences || reader.TellsOfCore };
+        if (!(index.IsByCore ? table.IdIndex is not null : table.Fields.Any(f => f.ShortName == "occurrenceID")))
+            return null;
         using var rows = new TableRows(files, table);
         var row = new ExtensionRow(rows);
         while (rows.Read())
         {
             if (rows.IsBlank || rows.Fault is not null)
                 continue;
-            var id = coreHoldsOccurrences ? rows.Id : row["occurrenceID"];
+            var id = index.IsByCore ? rows.Id : row["occurrenceID"];
             if (!id.IsEmpty && reader.Read(row) is { } cells)
                 index.Add(HashOf(id), cells, limits);
         }
@@ -66,7 +71,9 @@ internal sealed class ExtensionIndex
     }
 
     /// <summary>What is told of an occurrence; null for nothing.</summary>
-    public Held? Find(ReadOnlySpan<char> occurrence) => _held.TryGetValue(HashOf(occurrence), out var held) ? held : null;
+    /// <param name="id">The identifier.</param>
+    /// <param name="hash">Its hash, the same for the same rows.</param>
+    public Held? Find(ReadOnlySpan<char> id, out ulong hash) => _held.TryGetValue(hash = HashOf(id), out var held) ? held : null;
 
     private static ulong HashOf(ReadOnlySpan<char> id) => XxHash3.HashToUInt64(MemoryMarshal.AsBytes(id));
 
@@ -76,14 +83,13 @@ internal sealed class ExtensionIndex
         var isKnown = _held.TryGetValue(occurrence, out var held);
         if (isKnown && (cells.Link is null || held.Rows == MostLinks))
             return;
-        var characters = (cells.Link ?? cells.Length)!.Length;
-        if (_characters + characters > limits.ExtensionCharacters || (!isKnown && _held.Count >= limits.ExtensionOccurrences))
+        if (_characters + cells.Characters > limits.ExtensionCharacters || (!isKnown && _held.Count >= limits.ExtensionOccurrences))
         {
             BeyondLimit++;
             return;
         }
 
-        _characters += characters;
+        _characters += cells.Characters;
         _held[occurrence] = isKnown ? new(held.Cells with { Link = $"{held.Cells.Link} | {cells.Link}" }, held.Rows + 1) : new(cells, 1);
     }
 }

@@ -4,7 +4,12 @@ namespace RangeMap.Records;
 /// <param name="Length">Body length with its unit.</param>
 /// <param name="Evidence">What the record rests on, as a controlled word.</param>
 /// <param name="Link">Where the evidence can be seen.</param>
-internal readonly record struct ExtensionCells(string? Length, string? Evidence, string? Link);
+/// <param name="Complete">Whether the list that it stands on has all that was found.</param>
+internal readonly record struct ExtensionCells(string? Length = null, string? Evidence = null, string? Link = null, string? Complete = null)
+{
+    /// <summary>Characters of texts that are held for it alone.</summary>
+    public int Characters => (Length?.Length ?? 0) + (Link?.Length ?? 0);
+}
 
 /// <summary>Reads one extension of an archive for what its rows tell about occurrences.</summary>
 internal abstract class ExtensionTable
@@ -12,11 +17,15 @@ internal abstract class ExtensionTable
     /// <summary>The terms that its rows can fill.</summary>
     public abstract IReadOnlyList<Term> Terms { get; }
 
+    /// <summary>True where a row tells of all occurrences of the core row that it belongs to, such as an event.</summary>
+    public virtual bool TellsOfCore => false;
+
     /// <summary>The reader of a table; null where its rows tell nothing that a record has room for.</summary>
     public static ExtensionTable? Of(ArchiveTable table) => table.Kind switch
     {
         "MeasurementOrFact" or "ExtendedMeasurementOrFact" when Has(table, "measurementType") && Has(table, "measurementValue") => new LengthTable(),
         "Multimedia" or "Image" or "SimpleMultimedia" when MediaTable.LinkNames.Any(name => Has(table, name)) => new MediaTable(table.Kind == "Image"),
+        "Event" when Has(table, CompletenessTable.Column) => new CompletenessTable(),
         _ => null,
     };
 

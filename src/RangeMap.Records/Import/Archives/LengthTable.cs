@@ -22,7 +22,7 @@ internal sealed class LengthTable : ExtensionTable
             text += " mm";
         }
 
-        return LengthText.NamesUnit(text) && LengthText.Read(text) is not null ? new(text, null, null) : null;
+        return LengthText.NamesUnit(text) && LengthText.Read(text) is not null ? new(Length: text) : null;
     }
 
     /// <summary>True for the names by which a column of body lengths is known too.</summary>

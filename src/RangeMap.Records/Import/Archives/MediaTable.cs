@@ -20,7 +20,7 @@ internal sealed class MediaTable(bool holdsImages) : ExtensionTable
         {
             var text = row[name];
             if (!text.IsEmpty && EvidenceLink.Shown(text.ToString()) is { } address)
-                return EvidenceOf(row) is { } evidence ? new(null, evidence, address.OriginalString) : null;
+                return EvidenceOf(row) is { } evidence ? new(Evidence: evidence, Link: address.OriginalString) : null;
         }
 
         return null;

@@ -33,7 +33,7 @@ internal sealed class OccurrenceRows : RowSource
         _ownText = OwnText;
         _tally = tally;
         _header = [.. rows.Header];
-        _id = core is null ? -1 : IndexOf(_header, TermNames.Name(Term.OccurrenceId));
+        _id = IndexOf(_header, TermNames.Name(Term.OccurrenceId));
         for (var i = 0; i < _header.Count; i++)
             _columns.Add(new(i, core is null ? -1 : IndexOf(core.Header, _header[i]), null));
         for (var i = 0; core is not null && i < core.Header.Count; i++)
@@ -141,7 +141,7 @@ internal sealed class OccurrenceRows : RowSource
             return true;
         if (_core?.MoveTo(_rows.Id) == false)
             _fault = $"The occurrence belongs to \"{CharSource.Readable(_rows.Id)}\", which the core of the archive does not have.";
-        _fill.MoveTo(_core is null ? _rows.Id : _id < 0 ? default : _rows[_id].Trim(), _ownText);
+        _fill.MoveTo(_rows.Id, _id < 0 ? default : _rows[_id].Trim(), _ownText);
         return true;
     }
 

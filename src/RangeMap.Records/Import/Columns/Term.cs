@@ -2,8 +2,9 @@ namespace RangeMap.Records;
 
 /// <summary>
 /// What a column can mean. The names are those of Darwin Core (https://dwc.tdwg.org/terms/) where it has one; startDate,
-/// endDate, gridReference, gridSystem, caste, lengthMm, evidence, evidenceLink, host and behaviour are ours; the names of Darwin Core that come
-/// close to the last four (basisOfRecord, associatedMedia, associatedTaxa, behavior) are read as plain names.
+/// endDate, gridReference, gridSystem, caste, lengthMm, completeList, evidence, evidenceLink, host and behaviour are ours; the names of Darwin Core
+/// that come close to the last four (basisOfRecord, associatedMedia, associatedTaxa, behavior) are read as plain names, and so are those of its
+/// Humboldt Extension (http://rs.tdwg.org/eco/terms/) that say that a list is complete.
 /// </summary>
 public enum Term
 {
@@ -105,4 +106,10 @@ public enum Term
 
     /// <summary>The grid that references are on.</summary>
     GridSystem,
+
+    /// <summary>Whether the visit's list has all taxa of the group that were found.</summary>
+    CompleteList,
+
+    /// <summary>How was looked; tells a complete list where it names one.</summary>
+    SamplingProtocol,
 }

@@ -3,7 +3,7 @@ namespace RangeMap.Records;
 /// <summary>The names by which columns are recognised, all compared without regard to case, spaces, underscores, hyphens and points.</summary>
 public static class TermNames
 {
-    private static readonly string[] Prefixes = ["dwc:", "dcterms:", "http://rs.tdwg.org/dwc/terms/", "https://rs.tdwg.org/dwc/terms/"];
+    private static readonly string[] Prefixes = ["dwc:", "dcterms:", "http://rs.tdwg.org/dwc/terms/", "https://rs.tdwg.org/dwc/terms/", "eco:", "http://rs.tdwg.org/eco/terms/"];
 
     /// <summary>Plain names in use beside the official one.</summary>
     private static readonly Dictionary<Term, string[]> PlainNames = new()
@@ -41,6 +41,8 @@ public static class TermNames
         [Term.Behaviour] = ["behavior", "activity"],
         [Term.CountryCode] = ["country"],
         [Term.GridSystem] = ["grid reference system", "grid type"],
+        [Term.CompleteList] = ["complete checklist", "is complete list", "all species recorded", "all species reported", "isTaxonomicScopeFullyReported", "isSamplingTargetCompletelyReported"],
+        [Term.SamplingProtocol] = ["eventType", "protocol", "survey method", "sampling method"],
     };
 
     private static readonly Dictionary<string, Term> Official = Enum.GetValues<Term>().ToDictionary(t => Plain(Name(t)));
@@ -67,7 +69,7 @@ public static class TermNames
     /// the order of <see cref="PlainNamesOf"/> has it and the import goes on.
     /// </summary>
     internal static bool IsDetail(Term term) =>
-        term is Term.LengthMm or Term.Evidence or Term.EvidenceLink or Term.Host or Term.Behaviour or Term.OccurrenceRemarks;
+        term is Term.LengthMm or Term.Evidence or Term.EvidenceLink or Term.Host or Term.Behaviour or Term.OccurrenceRemarks or Term.CompleteList or Term.SamplingProtocol;
 
     /// <summary>The place of a column's name among the plain names of a term; the number of names for any other name.</summary>
     internal static int RankOf(Term term, string column)

@@ -38,6 +38,8 @@ public static class TermWords
         [Term.Behaviour] = "What it did.",
         [Term.CountryCode] = "Country, which tells the grid of eastings and northings without letters.",
         [Term.GridSystem] = "The grid of the references, such as GB, IE, ITM or EPSG:27700.",
+        [Term.CompleteList] = "Yes where the visit's list has all taxa of the group that were found.",
+        [Term.SamplingProtocol] = "How was looked; \"complete list\" makes the list one.",
     };
 
     /// <summary>The words for a term.</summary>

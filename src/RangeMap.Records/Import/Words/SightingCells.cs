@@ -60,6 +60,18 @@ internal sealed class SightingCells(RowCells cells)
         return link;
     }
 
+    /// <summary>True when the row stands on a complete list: as its own column says, else as the words about how was looked do.</summary>
+    public bool IsOnCompleteList()
+    {
+        var text = cells[Term.CompleteList];
+        if (text.IsEmpty)
+            return ListWords.IsNamedIn(cells[Term.SamplingProtocol]);
+        var said = ListWords.Read(text);
+        if (said is null)
+            Count(Term.CompleteList);
+        return said == true;
+    }
+
     private static bool IsKnown(ReadOnlySpan<char> text) => ControlledWords.Stages.Find(text) is not null || ControlledWords.Sexes.Find(text) is not null;
 
     private string? Word(Term term, ControlledWords words)

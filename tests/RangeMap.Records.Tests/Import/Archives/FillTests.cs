@@ -130,6 +130,20 @@ public sealed class FillTests
     }
 
     [Fact]
+    public void AnEventThatIsFullyReportedMakesACompleteListOfItsOccurrences()
+    {
+        var meta = SomeArchive.Meta(
+            SomeArchive.Core("", $"<id index='0'/><field index='1' term='{Dwc}eventDate'/><field index='2' term='http://example.org/gridReference'/>", SomeArchive.Event, "event.txt"),
+            SomeArchive.Extension("", $"<coreid index='0'/><field index='1' term='{Dwc}scientificName'/>", SomeArchive.Occurrence, "occurrence.txt"),
+            SomeArchive.Extension("", "<coreid index='0'/><field index='1' term='http://rs.tdwg.org/eco/terms/isTaxonomicScopeFullyReported'/>", "http://rs.tdwg.org/eco/terms/Event", "lists.txt"));
+        var reading = SomeArchive.Read(
+            meta, ("event.txt", "e1,1998,TQ38\ne2,1999,TQ38\n"), ("occurrence.txt", "e1,Fictus ruber\ne1,Fictus albus\ne2,Fictus albus\n"), ("lists.txt", "e1,true\ne2,false\n"));
+
+        Assert.Equal([true, true, false], reading.Records.Select(r => r.OnCompleteList));
+        Assert.Equal((2, 0), (Assert.Single(reading.Reader.Kept).Used, reading.Reader.Kept[0].Left));
+    }
+
+    [Fact]
     public void MoreThanCanBeHeldIsLeftAndSaid()
     {
         var zip = SomeZip.Of(
