@@ -9,6 +9,9 @@ internal sealed class RowDates(DateOnly today, DateOrder stated, Func<DateOrder>
 {
     private DateOrder _order = stated;
 
+    /// <summary>The order that numeric dates are read in: stated, or as the file proved once the first of them turned up.</summary>
+    public DateOrder Order => _order;
+
     /// <summary>Dates that were plain numbers and were read as a count of days.</summary>
     public long CountedDays { get; private set; }
 

@@ -38,6 +38,9 @@ public sealed class RecordReader : IDisposable
     /// <summary>What the columns are read as.</summary>
     public ColumnMapping Mapping { get; }
 
+    /// <summary>The order that numeric dates were read in so far: stated, or proved by the file's own rows.</summary>
+    public DateOrder DateOrder => _dates.Order;
+
     /// <summary>How the file's characters are written.</summary>
     public TextEncoding Encoding => _rows.Encoding;
 
@@ -47,7 +50,7 @@ public sealed class RecordReader : IDisposable
     /// <summary>What was noticed about the file so far, in sentences for people.</summary>
     public IReadOnlyList<string> Notes => [.. _rows.Notes, .. NotesOfRows()];
 
-    /// <summary>Tables of an archive that were counted and not used; complete once all rows were read.</summary>
+    /// <summary>Extensions of an archive, with how many of their rows filled a record; complete once all rows were read.</summary>
     public IReadOnlyList<KeptFile> Kept => _file.Kept;
 
     /// <summary>The character between the fields of <see cref="RawText"/>.</summary>

@@ -140,8 +140,6 @@ internal static class ImportCommand
             to.WriteLine(string.Create(culture, $"  doubt: {TitleOf(code)}: {count:N0} records"));
         foreach (var (term, cells) in answer.NotUnderstood)
             to.WriteLine(string.Create(culture, $"  {TermNames.Name(term)}: {cells:N0} cells were not understood and are kept as written"));
-        foreach (var kept in answer.Kept)
-            to.WriteLine(string.Create(culture, $"  {kept.Name} ({kept.RowType}): {kept.Rows:N0} rows counted, not used"));
         if (answer.KeptAs is { } keptAs)
             to.WriteLine($"  the archive is kept whole in the data folder as {keptAs}");
         foreach (var note in answer.Notes)

@@ -124,7 +124,7 @@ internal static class ImportEndpoints
         await using var rows = pipe.Reader.AsStream();
         var upload = await runner.ReceiveAsync(rows, $"refused rows of {batch.FileName}", batch.Dataset, http.Caller().Name!, http.RequestAborted);
         await writing;
-        runner.Start(upload, new() { Mapping = ImportAsk.MappingOf(batch) });
+        runner.Start(upload, KeptStatements.Of(batch, ImportAsk.MappingOf(batch)));
         return Results.Created($"/api/v1/imports/{upload.Id}", ImportJson.Of(upload));
     }
 

@@ -33,19 +33,19 @@ internal sealed record ImportJson(
 /// <summary>What an import did.</summary>
 internal sealed record ImportReportJson(
     long Read, long Accepted, long Updated, long Unchanged, long Refused, double? Seconds, string? Form, IReadOnlyDictionary<string, int> Doubts,
-    IReadOnlyDictionary<string, string> Mapping, bool DryRun, string? UndoneAt)
+    IReadOnlyDictionary<string, string> Mapping, bool DryRun, string? UndoneAt, IReadOnlyList<string> Notes)
 {
     public static ImportReportJson Of(ImportAnswer answer)
     {
         var figures = answer.Figures;
         return new(
             figures.Read, figures.Accepted, figures.Updated, figures.Unchanged, figures.Refused, Math.Round(answer.Took.TotalSeconds, 3), answer.File.Words, figures.Doubts, answer.Mapping,
-            answer.Request.Stated.DryRun, null);
+            answer.Request.Stated.DryRun, null, answer.Notes);
     }
 
     public static ImportReportJson Of(StoredBatch batch) => new(
         batch.Read, batch.Accepted, batch.Updated, batch.Unchanged, batch.Refused, batch.Seconds, batch.Form, Parse<int>(batch.Doubts), Parse<string>(batch.Mapping), false,
-        batch.UndoneAt);
+        batch.UndoneAt, batch.Notes is { } notes ? JsonSerializer.Deserialize<string[]>(notes)! : []);
 
     private static Dictionary<string, T> Parse<T>(string json) => JsonSerializer.Deserialize<Dictionary<string, T>>(json) ?? [];
 }

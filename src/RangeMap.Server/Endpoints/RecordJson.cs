@@ -11,7 +11,7 @@ internal sealed record RecordJson(
     string Id, string Version, string Dataset, long Batch, long Row, string Taxon, string ScientificName, string? SentTaxon, string Square, string Grid, string Size,
     double Latitude, double Longitude, double? UncertaintyMetres, string First, string Last, bool Present, string Status, string? SentStatus,
     IReadOnlyList<string> Doubts, int Weight, string? Recorder, string? Determiner, string? Stage, string? Sex, long? Count, double? LengthMm, string? Evidence,
-    string? Host, string? Behaviour, string? Site)
+    string? Host, string? Behaviour, string? Site, bool OnCompleteList)
 {
     /// <summary>Makes it.</summary>
     /// <param name="record">The record.</param>
@@ -29,7 +29,7 @@ internal sealed record RecordJson(
             Word(record.ReviewStatus), record.SentStatus is { } status ? Word((ReviewStatus)status) : null,
             [.. DoubtCatalogue.In(record.Doubts).Select(entry => entry.Code)], DoubtCatalogue.WeightOf(record.Doubts), inFull ? record.Recorder : null,
             inFull ? record.Determiner : null, record.Stage, record.Sex, record.Individuals, record.LengthMm, record.Evidence, record.Host, record.Behaviour,
-            inFull ? record.Site : null);
+            inFull ? record.Site : null, record.OnCompleteList);
     }
 
     /// <summary>The text of a version.</summary>

@@ -23,7 +23,7 @@ internal static class SquareEndpoints
 
 /// <summary>A square.</summary>
 internal sealed record SquareJson(
-    string Square, string Grid, string Size, double Latitude, double Longitude, int Records, int Visits, IReadOnlyList<SquareTaxonJson> Taxa,
+    string Square, string Grid, string Size, double Latitude, double Longitude, int Records, int Visits, int CompleteVisits, IReadOnlyList<SquareTaxonJson> Taxa,
     SupportJson? Supports, IReadOnlyList<string> Neighbours)
 {
     public static SquareJson Of(SquareAnswer answer)
@@ -32,7 +32,7 @@ internal sealed record SquareJson(
         var centre = grid.ToLatLon(answer.Square.Centre);
         return new(
             answer.Square.ToString(), grid.Code, answer.Square.Size.ToText(), Math.Round(centre.Latitude, 6), Math.Round(centre.Longitude, 6),
-            answer.Species.Sum(found => found.Records), answer.Visits, [.. answer.Species.Select(SquareTaxonJson.Of)],
+            answer.Species.Sum(found => found.Records), answer.Visits, answer.CompleteVisits, [.. answer.Species.Select(SquareTaxonJson.Of)],
             answer.Support is { } support ? SupportJson.Of(support) : null,
             [.. SquareNeighbours.Of(answer.Square).Select(square => square.ToString())]);
     }

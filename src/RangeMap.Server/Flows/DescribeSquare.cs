@@ -20,8 +20,8 @@ public static class DescribeSquare
             .OfType<SpeciesInSquare>()
             .OrderBy(found => found.Taxon.ScientificName, StringComparer.Ordinal)
             .ToList();
-        var visits = data.EffortOfAll(square.Size).Visits(square, new(int.MinValue, int.MaxValue, "../.."));
-        return new(square, species, visits, taxon is null ? null : Support(data, square, taxon, periods, quality));
+        var (effort, always) = (data.EffortOfAll(square.Size), new Period(int.MinValue, int.MaxValue, "../.."));
+        return new(square, species, effort.Visits(square, always), effort.CompleteVisits(square, always), taxon is null ? null : Support(data, square, taxon, periods, quality));
     }
 
     private static SquareSupport Support(DataSnapshot data, Square square, Taxon taxon, IReadOnlyList<Period> periods, Quality quality)
@@ -55,8 +55,9 @@ public static class DescribeSquare
 /// <param name="Square">The square.</param>
 /// <param name="Species">The taxa found there, by name.</param>
 /// <param name="Visits">Visits of which a record was kept, over all dates.</param>
+/// <param name="CompleteVisits">Of these, visits with a list of all that was found of a group.</param>
 /// <param name="Support">What supports the taxon that was asked for; null when none was.</param>
-public sealed record SquareAnswer(Square Square, IReadOnlyList<SpeciesInSquare> Species, int Visits, SquareSupport? Support);
+public sealed record SquareAnswer(Square Square, IReadOnlyList<SpeciesInSquare> Species, int Visits, int CompleteVisits, SquareSupport? Support);
 
 /// <summary>What supports a taxon's presence in a square.</summary>
 /// <param name="Taxon">The taxon.</param>

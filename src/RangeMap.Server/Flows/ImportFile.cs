@@ -59,6 +59,8 @@ public static class ImportFile
         Began = began,
         Form = reader.File.Words,
         Stated = request.StatedJson(),
+        Options = KeptStatements.JsonOf(request, reader),
+        Notes = reader.Notes,
         Citation = reader.File.Citation is { } citation ? JsonSerializer.Serialize(citation) : null,
     };
 

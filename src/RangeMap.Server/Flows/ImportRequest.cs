@@ -64,10 +64,10 @@ public sealed record ImportAnswer(ImportRequest Request, ImportFigures Figures, 
     /// <summary>What was noticed about the file, in sentences.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 
-    /// <summary>Tables of an archive that were counted and not used.</summary>
+    /// <summary>Extensions of an archive, with how many of their rows filled a record.</summary>
     public IReadOnlyList<KeptFile> Kept { get; init; } = [];
 
-    /// <summary>Where beneath the data folder the archive is kept whole, because tables of it were not used; null otherwise.</summary>
+    /// <summary>Where beneath the data folder the archive is kept whole, because it has tables of which not every row is used; null otherwise.</summary>
     public string? KeptAs { get; init; }
 
     /// <summary>Cells about what was seen that were not understood and are kept as written, by term.</summary>

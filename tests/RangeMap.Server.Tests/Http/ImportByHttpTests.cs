@@ -186,6 +186,45 @@ public sealed class ImportByHttpTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task RefusedRowsSentAgainAreReadInTheOrderOfDatesThatTheWholeFileProved()
+    {
+        const string table = "id,what,when,where\nr1,Inventa prima,13/06/2005,NZ2563\nr2,Inventa primma,03/06/2006,NZ2663\n";
+        var batch = (await ImportAsync(table)).Int("batch");
+        using var accepted = await _organiser.PostAsJsonAsync("/api/v1/names", new { name = "Inventa primma", taxon = "prima" });
+        var end = await RetryAsync(batch);
+
+        Assert.Equal(("done", 1), (end.Text("state"), end["report"]!.Int("accepted")));
+        var records = await RunningServer.JsonAsync(_organiser.GetAsync("/api/v1/records?from=2006-06-03&to=2006-06-03"));
+        Assert.Equal("NZ2663", records["records"]!.AsArray().Single()!.Text("square"));
+    }
+
+    [Fact]
+    public async Task RefusedRowsSentAgainStillAddNewNames()
+    {
+        var id = (await SendAsync("id,what,when,where\nr1,Inventa nova,2005-02-31,NZ2563\n")).Text("id");
+        await RunningServer.JsonAsync(_organiser.PostAsJsonAsync($"/api/v1/imports/{id}/start", new { mapping = Mapping, newTaxa = true }), HttpStatusCode.Accepted);
+        var again = await RetryAsync((await EndAsync(id)).Int("batch"));
+        var refused = await RunningServer.JsonAsync(_organiser.GetAsync($"/api/v1/imports/{again.Int("batch")}/refusals"));
+
+        // Were new names not added, the name would be refused before the date is read.
+        Assert.Equal("when", refused["refusals"]![0]!.Text("field"));
+    }
+
+    [Fact]
+    public async Task CompleteListsAreToldInTheReportTheRecordAndTheSquare()
+    {
+        const string table = "id,what,when,where,completeList\nr1,Inventa prima,2005-06-01,NZ2563,yes\nr2,Inventa prima,2005-06-02,NZ2563,no\n";
+        var batch = (await ImportAsync(table)).Int("batch");
+        var kept = await RunningServer.JsonAsync(_organiser.GetAsync($"/api/v1/imports/{batch}"));
+        Assert.Equal("1 records stand on complete lists: what such a list lacks was looked for and not found.", (string?)kept["report"]!["notes"]!.AsArray().Single());
+        var records = await RunningServer.JsonAsync(_organiser.GetAsync("/api/v1/records?from=2005-06-01"));
+        Assert.Equal([true, false], records["records"]!.AsArray().Select(record => (bool)record!["onCompleteList"]!));
+        var square = await _server.GetJsonAsync("/api/v1/squares/NZ2563");
+        Assert.Equal((2, 1), (square.Int("visits"), square.Int("completeVisits")));
+        Assert.Equal(0, (await _server.Data.RunAsync("verify")).Exit);
+    }
+
+    [Fact]
     public async Task OnlyATokenWithTheRightMaySend()
     {
         using var reviewer = await _server.ClientOfAsync("R. Invented", "review");
@@ -256,6 +295,9 @@ public sealed class ImportByHttpTests : IAsyncLifetime
         await RunningServer.JsonAsync(_organiser.PostAsJsonAsync($"/api/v1/imports/{id}/start", new { mapping = Mapping }), HttpStatusCode.Accepted);
         return await EndAsync(id);
     }
+
+    private async Task<JsonNode> RetryAsync(int batch) =>
+        await EndAsync((await RunningServer.JsonAsync(_organiser.PostAsync($"/api/v1/imports/{batch}/retry", null), HttpStatusCode.Created)).Text("id"));
 
     private async Task<JsonNode> EndAsync(string id)
     {

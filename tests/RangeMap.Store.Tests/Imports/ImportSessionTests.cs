@@ -134,6 +134,15 @@ public sealed class ImportSessionTests : IDisposable
     }
 
     [Fact]
+    public void ARecordOnACompleteListMakesACompleteVisit()
+    {
+        _store.Import([Version(1) with { OnCompleteList = true }, Version(2, day: "2001-05-07")]);
+        Assert.Equal([true, false], _store.Cubes.ReadVisits().Entries.ToArray().Select(entry => entry.Complete));
+        _store.Import([Version(1, version: 2)]);
+        Assert.DoesNotContain(_store.Cubes.ReadVisits().Entries.ToArray(), entry => entry.Complete);
+    }
+
+    [Fact]
     public void ARejectedRecordMakesNeither()
     {
         _store.Import([Version(1) with { Status = ReviewStatus.Rejected }]);

@@ -30,7 +30,8 @@ internal static class SomeHistory
         from doubts in Any(Doubts.None, Doubts.AtSea, Doubts.NameUncertain, Doubts.DatesDisagree)
         from present in Any(true, true, true, false)
         from recorder in Any<string?>("A. Invented", "B. Invented", null)
-        select Complete(Some.Record(square, day, Some.Taxon(taxon), key) with { Status = status, Doubts = doubts, Present = present, Recorder = recorder });
+        from onList in Any(true, false, false)
+        select Complete(Some.Record(square, day, Some.Taxon(taxon), key) with { Status = status, Doubts = doubts, Present = present, Recorder = recorder, OnCompleteList = onList });
 
     private static readonly Gen<Deed> Deed =
         from kind in Any(DeedKind.Import, DeedKind.Import, DeedKind.Import, DeedKind.GivenUp)
@@ -66,7 +67,7 @@ internal static class SomeHistory
     private static Record Complete(Record record)
     {
         ulong content = 17;
-        foreach (var letter in $"{record.Square.Code} {record.Dates.First.DayNumber} {record.Dates.Last.DayNumber} {record.Taxon.Id} {record.Status} {record.Doubts} {record.Present} {record.Recorder}")
+        foreach (var letter in $"{record.Square.Code} {record.Dates.First.DayNumber} {record.Dates.Last.DayNumber} {record.Taxon.Id} {record.Status} {record.Doubts} {record.Present} {record.Recorder} {record.OnCompleteList}")
             content = content * 1_000_003 + letter;
         return record with { Content = content };
     }

@@ -11,7 +11,7 @@ internal abstract class RecordFile : IDisposable
     /// <summary>What the file is.</summary>
     public abstract FileDescription Description { get; }
 
-    /// <summary>Tables that were counted and not used, once all rows were read.</summary>
+    /// <summary>Extensions with how many of their rows filled a record, once all rows were read.</summary>
     public virtual IReadOnlyList<KeptFile> Kept => [];
 
     /// <summary>False for a pipe, which is gone once it was read.</summary>
