@@ -4,7 +4,7 @@ import { eventsOf, makeEventReader } from '../src/desk/events.ts';
 import { keepReason, recentReasons } from '../src/desk/review/reasons.ts';
 import { nearbyInWords } from '../src/desk/review/nearby.ts';
 import { pace } from '../src/desk/upload.ts';
-import { bytes, days, plainCode, seen, stateWords, timeLeft } from '../src/desk/words.ts';
+import { bytes, days, seen, stateWords, timeLeft } from '../src/desk/words.ts';
 import { readReference } from '../src/squares/names.ts';
 
 describe('words of the desk', () => {
@@ -14,7 +14,6 @@ describe('words of the desk', () => {
     ['2026-06-07', '2026-06-07', '7 Jun 2026'], ['2026-06-01', '2026-06-30', 'Jun 2026'], ['2024-02-01', '2024-02-29', 'Feb 2024'], ['2026-01-01', '2026-12-31', '2026'],
     ['2026-06-07', '2026-07-01', '7 Jun 2026 – 1 Jul 2026'], ['1998-01-01', '1999-12-31', '1 Jan 1998 – 31 Dec 1999'],
   ])('%s to %s', (first, last, words) => expect(days(first, last)).toBe(words));
-  test('a code is readable', () => expect(plainCode('twoFarPlaces')).toBe('two far places'));
   test.each([
     [{ count: 6, stage: 'worker', sex: 'female' }, '6 workers'], [{ count: 1, stage: 'queen', lengthMm: 18 }, '1 queen, 18 mm'], [{ count: 2, stage: 'larva' }, '2 larvae'],
     [{ count: 3, sex: 'male' }, '3, male'], [{ sex: 'female', lengthMm: 14 }, 'female, 14 mm'], [{ count: 2, stage: 'old ones' }, '2, old ones'],

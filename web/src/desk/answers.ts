@@ -18,6 +18,7 @@ export interface ImportReport {
   mapping: Record<string, string>;
   dryRun: boolean;
   undoneAt: string | null;
+  notes: string[];
 }
 
 export interface FileProblem { what: string; where: string; mend: string }
@@ -106,9 +107,12 @@ export interface RecordLine {
   host: string | null;
   behaviour: string | null;
   site: string | null;
+  onCompleteList: boolean;
 }
 
 export interface RecordPage { records: RecordLine[]; next: string | null; note: string | null }
+
+export interface KnownDoubt { code: string; title: string; weight: number; serious: boolean }
 
 export interface Doubt { code: string; title: string; weight: number; words: string; why: string; help: string }
 

@@ -1,3 +1,4 @@
+import type { DoubtTitles } from './doubts.ts';
 import type { Questions } from './questions.ts';
 import type { Route } from './route.ts';
 import type { Session } from './session.ts';
@@ -6,6 +7,7 @@ import type { Session } from './session.ts';
 export interface Desk {
   session: Session;
   questions: Questions;
+  doubts: DoubtTitles;
   go(route: Route): void;
 }
 

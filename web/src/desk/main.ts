@@ -9,6 +9,7 @@ import { byId, el } from '../elements.ts';
 import type { Me } from './answers.ts';
 import { makeAsk } from './ask.ts';
 import type { Desk } from './desk.ts';
+import { makeDoubtTitles } from './doubts.ts';
 import { mountImport } from './imports/page.ts';
 import { mountImports } from './imports/overview.ts';
 import { makeQuestions } from './questions.ts';
@@ -27,11 +28,11 @@ let leave = (): void => {};
 let hasPage = false;
 let was: Element | null = null;
 
-const desk: Desk = { session, questions, go: (route) => { window.location.hash = writeRoute(route); } };
+const desk: Desk = { session, questions, doubts: makeDoubtTitles(questions.doubts), go: (route) => { window.location.hash = writeRoute(route); } };
 
 work.append(signIn.panel, page);
 mountBanner(byId('banner'), byId('whose'));
-window.addEventListener('hashchange', () => { if (session.token !== null) show(); });
+window.addEventListener('hashchange', () => { if (session.token !== null) void show(); });
 session.follow(turn);
 turn(session.token !== null);
 if (session.token !== null) void questions.me().then(welcome, () => { who.replaceChildren(signOutButton()); });
@@ -45,7 +46,7 @@ function turn(isIn: boolean): void {
   if (!isIn) {
     who.replaceChildren(mapLink());
     signIn.open(hasPage);
-  } else if (!hasPage) show();
+  } else if (!hasPage) void show();
   else if (was instanceof HTMLElement) was.focus();
 }
 
@@ -69,9 +70,10 @@ function signOut(): void {
   window.location.reload();
 }
 
-function show(): void {
-  leave();
+async function show(): Promise<void> {
   hasPage = true;
+  await desk.doubts.load();
+  leave();
   const route = readRoute(window.location.hash);
   for (const link of ways.querySelectorAll('a')) {
     if (link.hash === (route.place === 'review' ? '#review' : '#imports')) link.setAttribute('aria-current', 'page');

@@ -1,6 +1,6 @@
 // Every question that the desk asks, in one list.
 import type {
-  Decided, ImportLine, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
+  Decided, ImportLine, KnownDoubt, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
 } from './answers.ts';
 import type { Ask } from './ask.ts';
 import type { Filter } from './route.ts';
@@ -12,6 +12,7 @@ export type Questions = ReturnType<typeof makeQuestions>;
 export function makeQuestions(ask: Ask) {
   const one = (id: string) => `/imports/${part(id)}`;
   return {
+    doubts: async () => (await ask.get<{ doubts: KnownDoubt[] }>('/doubts')).doubts,
     me: () => ask.get<Me>('/me'),
     imports: async (signal?: AbortSignal) => (await ask.get<{ imports: ImportLine[] }>('/imports', signal)).imports,
     import: (id: string, signal?: AbortSignal) => ask.get<ImportLine>(one(id), signal),

@@ -47,9 +47,6 @@ export function moment(iso: string): string {
   return `${at.getDate()} ${MONTHS[at.getMonth()]} ${at.getFullYear()}, ${two(at.getHours())}:${two(at.getMinutes())}`;
 }
 
-/** A code such as outOfSeason, where no better words are at hand: "out of season". */
-export const plainCode = (code: string) => code.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-
 export function stateWords({ state, report, progress }: ImportLine): string {
   switch (state) {
     case 'received': return report?.dryRun ? 'tried, not imported' : 'waits for you';

@@ -4,6 +4,7 @@ import { question } from '../../loading.ts';
 import { shown } from '../../panels/waiting.ts';
 import type { ImportLine, Preview } from '../answers.ts';
 import type { Desk, Leave } from '../desk.ts';
+import type { DoubtTitles } from '../doubts.ts';
 import { drawColumns } from './columnTable.ts';
 import { drawDefaults } from './defaults.ts';
 import { asSaid, NOTHING_SAID, statements, type Saying } from './mapping.ts';
@@ -32,7 +33,7 @@ export function mountMapping(host: HTMLElement, desk: Desk, sent: ImportLine, sh
     ...ORDERS.map(([value, words]) => el('option', { value, selected: value === saying.dateOrder }, words)));
   const files = mappingFiles(desk, sent, () => preview, () => saying, takeMapping);
 
-  host.append(...beforehand(sent), el('h3', {}, el('span', {}, 'What the columns mean'), el('span', { class: 'aside', id: 'form' })),
+  host.append(...beforehand(sent, desk.doubts), el('h3', {}, el('span', {}, 'What the columns mean'), el('span', { class: 'aside', id: 'form' })),
     files.bar, problem, columns, defaults, general(), rows, el('p', { class: 'row final' }, start, trial, away), fault);
 
   const asked = question<Preview>((answer) => {
@@ -68,7 +69,7 @@ export function mountMapping(host: HTMLElement, desk: Desk, sent: ImportLine, sh
     problem.replaceChildren(...(value.problem === null ? [] : [
       el('div', { class: 'failed' }, el('p', {}, el('strong', {}, 'Not ready yet. '), value.problem.what), el('p', {}, missingHint(value) ?? value.problem.mend)),
     ]));
-    rows.replaceChildren(...drawRows(value));
+    rows.replaceChildren(...drawRows(value, desk.doubts));
   }
 
   function general(): HTMLElement {
@@ -103,9 +104,9 @@ const ORDERS: [Saying['dateOrder'], string][] = [
 ];
 
 /** What a trial did, or why the last attempt failed. */
-function beforehand({ report, problem }: ImportLine): Node[] {
+function beforehand({ report, problem }: ImportLine, titles: DoubtTitles): Node[] {
   if (problem !== null) return [el('div', { class: 'failed', role: 'alert' }, el('p', {}, el('strong', {}, 'The import failed; nothing of it was kept. '), problem.what), el('p', {}, `${problem.where}. ${problem.mend}`))];
-  return report?.dryRun ? [el('section', { class: 'trial', 'aria-label': 'The trial' }, el('h3', {}, 'The trial: importing it would give'), ...drawFigures(report))] : [];
+  return report?.dryRun ? [el('section', { class: 'trial', 'aria-label': 'The trial' }, el('h3', {}, 'The trial: importing it would give'), ...drawFigures(report, titles))] : [];
 }
 
 /** On this page the remedy is at hand, and not a mapping file. */

@@ -5,13 +5,12 @@ import { count } from '../../words.ts';
 import type { QueueSummary } from '../answers.ts';
 import type { Desk } from '../desk.ts';
 import { EVERYTHING, type Filter } from '../route.ts';
-import { plainCode } from '../words.ts';
 
 export function drawFilters(desk: Desk, filter: Filter, summary: QueueSummary | null): Node[] {
   const go = (part: Partial<Filter>) => desk.go({ place: 'review', filter: { ...filter, ...part } });
   const known = summary?.byDoubt ?? [];
   // A doubt that nothing has any more still shows as chosen.
-  const options = filter.doubt === null || known.some(({ code }) => code === filter.doubt) ? known : [{ code: filter.doubt, title: plainCode(filter.doubt), records: 0 }, ...known];
+  const options = filter.doubt === null || known.some(({ code }) => code === filter.doubt) ? known : [{ code: filter.doubt, title: desk.doubts.of(filter.doubt), records: 0 }, ...known];
   const doubt = el('select', { id: 'doubt', change: () => go({ doubt: doubt.value || null }) },
     el('option', { value: '' }, 'any'),
     ...options.map(({ code, title, records }) => el('option', { value: code, selected: code === filter.doubt }, `${title} (${count(records)})`)));

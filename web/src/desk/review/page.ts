@@ -57,7 +57,7 @@ export function mountReview(host: HTMLElement, desk: Desk, filter: Filter): Leav
   });
   const pages = question<RecordPage>((answer) => {
     if (answer.kind === 'ready') change(withPage(queue, answer.value));
-    else if (queue.records.length === 0 || answer.kind === 'failed') list.replaceChildren(...shown(answer, () => []), ...(queue.records.length > 0 ? drawList(queue, actions) : []));
+    else if (queue.records.length === 0 || answer.kind === 'failed') list.replaceChildren(...shown(answer, () => []), ...(queue.records.length > 0 ? drawList(queue, desk.doubts, actions) : []));
     article.hidden = queue.records.length === 0;
   });
   const details = question<RecordDetail>((answer) => {
@@ -94,7 +94,7 @@ export function mountReview(host: HTMLElement, desk: Desk, filter: Filter): Leav
   function drawQueue(): void {
     const focused = list.contains(document.activeElement) ? document.activeElement!.id : '';
     const passed = list.querySelector('ol')?.scrollTop ?? 0;
-    list.replaceChildren(...(queue.records.length === 0 ? [el('p', { class: 'empty' }, emptyWords(filter))] : drawList(queue, actions)));
+    list.replaceChildren(...(queue.records.length === 0 ? [el('p', { class: 'empty' }, emptyWords(filter))] : drawList(queue, desk.doubts, actions)));
     if (focused.startsWith('look-')) document.getElementById(`look-${queue.at}`)?.focus({ preventScroll: true });
     else if (focused !== '') document.getElementById(focused)?.focus({ preventScroll: true });
     keepInSight(list, passed);

@@ -8,7 +8,7 @@ import { days, moment, seen, STATUS_WORDS } from '../words.ts';
 export function drawHead({ record }: RecordDetail): Node[] {
   const facts: [string, string | null][] = [
     ['When', days(record.first, record.last)], ['What', seen(record) || null], ['Recorder', record.recorder], ['Determiner', record.determiner],
-    ['Evidence', record.evidence], ['On', record.host], ['Behaviour', record.behaviour], ['Data set', record.dataset],
+    ['Evidence', record.evidence], ['On', record.host], ['Behaviour', record.behaviour], ['List', record.onCompleteList ? 'complete: what it lacks was looked for' : null], ['Data set', record.dataset],
   ];
   return [
     el('h2', { tabindex: -1 }, scientific(record.scientificName)),
