@@ -29,6 +29,11 @@ public sealed class DeskSite : IAsyncLifetime
     /// <summary>A token for both rights, with its number.</summary>
     public (long Number, string Secret) MakeToken(string name) => Tokens().Make(name, [.. RightText.All.Keys]);
 
+    /// <summary>Files that were sent and are not part of the data yet, whole or in part.</summary>
+    public IReadOnlyList<string> Waiting => Directory.Exists(Uploads) ? [.. Directory.EnumerateFiles(Uploads).Select(file => Path.GetFileName(file))] : [];
+
+    private string Uploads => Path.Combine(_folder.Path, "uploads");
+
     /// <summary>Makes a token count no more.</summary>
     public void Revoke(long number) => Tokens().Revoke(number);
 
@@ -41,6 +46,14 @@ public sealed class DeskSite : IAsyncLifetime
 
     /// <summary>Starts it again where it was.</summary>
     public Task StartAgainAsync() => StartAsync(Address.AbsoluteUri);
+
+    /// <summary>Starts another server over the same data, which takes files up to a length.</summary>
+    public async Task<WebApplication> StartBesideAsync(long mostUploadBytes)
+    {
+        var beside = ServerHost.Build(DataFolder.Open(_folder.Path), "http://127.0.0.1:0", TimeProvider.System, new() { MostUploadBytes = mostUploadBytes });
+        await beside.StartAsync();
+        return beside;
+    }
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()

@@ -33,12 +33,27 @@ internal sealed class Organiser(Visitor visitor, string device)
     /// <summary>Chooses a file, names its data set, and sends it.</summary>
     public async Task SendAsync(string name, string text, string dataset)
     {
-        await Page.GetByLabel("A file of records").SetInputFilesAsync(new FilePayload { Name = name, MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
-        await Page.GetByLabel("Data set").FillAsync(dataset);
+        await ChooseAsync(name, text, dataset);
         await Button("Send").ClickAsync();
+        await SeesMappingAsync(name);
+    }
+
+    /// <summary>Chooses a file and names its data set.</summary>
+    public async Task ChooseAsync(string name, string text, string dataset)
+    {
+        await Page.GetByLabel("A file of records").SetInputFilesAsync(PayloadOf(name, text));
+        await Page.GetByLabel("Data set").FillAsync(dataset);
+    }
+
+    /// <summary>Waits until a file that was sent shows its columns.</summary>
+    public async Task SeesMappingAsync(string name)
+    {
         await Expect(Page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
         await Expect(Page.Locator(".mapping")).ToBeVisibleAsync();
     }
+
+    /// <summary>A file as the browser is given it.</summary>
+    public static FilePayload PayloadOf(string name, string text) => new() { Name = name, MimeType = "text/plain", Buffer = System.Text.Encoding.UTF8.GetBytes(text) };
 
     /// <summary>States what a column means.</summary>
     public Task ReadAsAsync(string column, string term) => Page.GetByLabel($"{column} is read as").SelectOptionAsync(new SelectOptionValue { Label = term });

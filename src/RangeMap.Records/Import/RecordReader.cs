@@ -144,7 +144,11 @@ public sealed class RecordReader : IDisposable
         if (_dates.CountedDays > 0)
             yield return Invariant($"{_dates.CountedDays:N0} dates were plain numbers and were read as the workbook counts days.");
         if (Counts.OnCompleteLists > 0)
-            yield return Invariant($"{Counts.OnCompleteLists:N0} records stand on complete lists: what such a list lacks was looked for and not found.");
+        {
+            yield return Counts.OnCompleteLists == 1
+                ? "1 record stands on a complete list: what the list lacks was looked for and not found."
+                : Invariant($"{Counts.OnCompleteLists:N0} records stand on complete lists: what such a list lacks was looked for and not found.");
+        }
     }
 
     private DateOrder OrderOf(ImportOptions options)

@@ -31,10 +31,12 @@ internal static class ImportEndpoints
         imports.MapDelete("/{id}", Delete).WithSummary("Takes an import back exactly, or takes away a file that waits or runs.");
     }
 
-    private static async Task<IResult> Receive(HttpContext http, ImportRunner runner, string dataset, string file, bool start = false, string? dateOrder = null, bool newTaxa = false)
+    private static async Task<IResult> Receive(
+        HttpContext http, ImportRunner runner, UploadFolder files, string dataset, string file, bool start = false, string? dateOrder = null, bool newTaxa = false)
     {
         if (string.IsNullOrWhiteSpace(dataset))
             throw new UserException("The data set has no name.", "dataset", "Name the data set that the records belong to.");
+        files.Admit(http.Request.ContentLength);
         // The folder of uploads watches the length itself, while it writes.
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
             limit.MaxRequestBodySize = null;
@@ -45,10 +47,10 @@ internal static class ImportEndpoints
         return Results.Created($"/api/v1/imports/{upload.Id}", ImportJson.Of(upload));
     }
 
-    private static ImportListJson List(ImportRunner runner, DataFolder folder)
+    private static ImportListJson List(ImportRunner runner, UploadFolder files, DataFolder folder)
     {
         var waiting = runner.All.Where(upload => upload.State is not (ImportState.Done or ImportState.Undone)).Select(ImportJson.Of);
-        return new([.. waiting, .. new BatchStore(folder.Database).ReadAll().Select(ImportJson.Of)]);
+        return new([.. waiting, .. new BatchStore(folder.Database).ReadAll().Select(ImportJson.Of)], files.MostBytes);
     }
 
     private static ImportJson One(ImportRunner runner, DataFolder folder, string id) =>

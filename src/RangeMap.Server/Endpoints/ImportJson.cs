@@ -51,7 +51,9 @@ internal sealed record ImportReportJson(
 }
 
 /// <summary>Imports.</summary>
-internal sealed record ImportListJson(IReadOnlyList<ImportJson> Imports);
+/// <param name="Imports">Files that wait or run, and imports, newest first.</param>
+/// <param name="MostBytes">Longest file that is taken, in bytes.</param>
+internal sealed record ImportListJson(IReadOnlyList<ImportJson> Imports, long MostBytes);
 
 /// <summary>Refused rows.</summary>
 /// <param name="Total">How many the import has.</param>

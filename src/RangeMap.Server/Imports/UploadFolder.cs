@@ -21,8 +21,20 @@ public sealed class UploadFolder
         _mostBytes = mostBytes;
     }
 
+    /// <summary>Longest file that is taken, in bytes.</summary>
+    public long MostBytes => _mostBytes;
+
     /// <summary>Where the file of an upload lies.</summary>
     public string FileOf(Upload upload) => Path.Combine(_path, upload.Id + FileEnding);
+
+    /// <summary>Refuses a file by the length that its sender states, before any of it is read.</summary>
+    /// <param name="statedBytes">The length; null where it is not stated, and shows while the file is read.</param>
+    /// <exception cref="UserException">It is longer than is taken.</exception>
+    public void Admit(long? statedBytes)
+    {
+        if (statedBytes > _mostBytes)
+            throw TooLong();
+    }
 
     /// <summary>Takes a file in, straight to disk.</summary>
     /// <exception cref="UserException">It is longer than is taken, empty, or the disk is full; nothing of it is kept.</exception>

@@ -69,7 +69,7 @@ public sealed class RowMeaningTests
         Assert.Equal(complete, Assert.Single(reading.Records).OnCompleteList);
         Assert.Equal(complete ? 1 : 0, reading.Reader.Counts.OnCompleteLists);
         Assert.Equal(text == "perhaps" ? 1 : 0, reading.Reader.NotUnderstood.GetValueOrDefault(Term.CompleteList));
-        Assert.Equal(complete, reading.Reader.Notes.Any(n => n.StartsWith("1 records stand on complete lists", StringComparison.Ordinal)));
+        Assert.Equal(complete, reading.Reader.Notes.Any(n => n.StartsWith("1 record stands on a complete list", StringComparison.Ordinal)));
     }
 
     [Fact]

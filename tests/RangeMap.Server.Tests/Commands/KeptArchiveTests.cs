@@ -31,7 +31,7 @@ public sealed class KeptArchiveTests
         using var data = await DataDirectory.WithTaxaAsync();
         var report = (await data.ImportAsync(asFolder ? Folder(data) : Zip(data), "--json")).Json;
         Assert.Equal((1, 1, 1), (report.Int("accepted"), report["kept"]![0]!.Int("rows"), report["kept"]![0]!.Int("used")));
-        Assert.Contains("media.csv: 1 rows of Multimedia, 1 filled a record, 0 left in the archive.", report["notes"]!.AsArray().Select(note => (string?)note));
+        Assert.Contains("media.csv: 1 row of Multimedia, 1 filled a record, 0 left in the archive.", report["notes"]!.AsArray().Select(note => (string?)note));
         using var kept = ZipFile.OpenRead(Path.Combine(data.Data, report.Text("keptAs")));
         using var media = new StreamReader(kept.GetEntry("media.csv")!.Open());
         Assert.Equal(Media, await media.ReadToEndAsync());

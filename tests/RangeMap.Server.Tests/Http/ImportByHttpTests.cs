@@ -216,7 +216,7 @@ public sealed class ImportByHttpTests : IAsyncLifetime
         const string table = "id,what,when,where,completeList\nr1,Inventa prima,2005-06-01,NZ2563,yes\nr2,Inventa prima,2005-06-02,NZ2563,no\n";
         var batch = (await ImportAsync(table)).Int("batch");
         var kept = await RunningServer.JsonAsync(_organiser.GetAsync($"/api/v1/imports/{batch}"));
-        Assert.Equal("1 records stand on complete lists: what such a list lacks was looked for and not found.", (string?)kept["report"]!["notes"]!.AsArray().Single());
+        Assert.Equal("1 record stands on a complete list: what the list lacks was looked for and not found.", (string?)kept["report"]!["notes"]!.AsArray().Single());
         var records = await RunningServer.JsonAsync(_organiser.GetAsync("/api/v1/records?from=2005-06-01"));
         Assert.Equal([true, false], records["records"]!.AsArray().Select(record => (bool)record!["onCompleteList"]!));
         var square = await _server.GetJsonAsync("/api/v1/squares/NZ2563");
@@ -274,6 +274,22 @@ public sealed class ImportByHttpTests : IAsyncLifetime
         Assert.Empty(Directory.EnumerateFiles(Path.Combine(_server.Data.Data, "uploads")));
     }
 
+    [Fact]
+    public async Task AFileThatSaysItIsTooLongIsRefusedBeforeAnyOfItIsSent()
+    {
+        await using var small = ServerHost.Build(_server.Data.Open(), "http://127.0.0.1:0", FixedClock.Winter2026, new() { MostUploadBytes = 1 << 20 });
+        await small.StartAsync();
+        using var client = new HttpClient { BaseAddress = new(small.Urls.Single()) };
+        using var file = new UnreadFile();
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/imports?dataset=d&file=f.csv") { Content = file };
+        request.Headers.Authorization = _organiser.DefaultRequestHeaders.Authorization;
+        request.Headers.ExpectContinue = true;
+        var refused = await RunningServer.JsonAsync(client.SendAsync(request), HttpStatusCode.RequestEntityTooLarge);
+        Assert.Contains("gzip", refused.Text("detail"), StringComparison.Ordinal);
+        Assert.False(file.WasAsked);
+        Assert.Equal(1 << 20, (await RunningServer.JsonAsync(AsOrganiserAsync(client, "/api/v1/imports"))).Int("mostBytes"));
+    }
+
     [Theory]
     [InlineData("../../etc/passwd", "passwd")]
     [InlineData("C:\\finds\\May.csv", "May.csv")]
@@ -306,6 +322,31 @@ public sealed class ImportByHttpTests : IAsyncLifetime
     }
 
     private Task<JsonNode> PreviewAsync(string id, object start) => RunningServer.JsonAsync(_organiser.PostAsJsonAsync($"/api/v1/imports/{id}/preview", start));
+
+    private async Task<HttpResponseMessage> AsOrganiserAsync(HttpClient client, string path)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, path);
+        request.Headers.Authorization = _organiser.DefaultRequestHeaders.Authorization;
+        return await client.SendAsync(request);
+    }
+
+    /// <summary>A file of 10 GB that tells whether anybody wanted it.</summary>
+    private sealed class UnreadFile : HttpContent
+    {
+        public bool WasAsked { get; private set; }
+
+        protected override Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            WasAsked = true;
+            return Task.CompletedTask;
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = 10_000_000_000;
+            return true;
+        }
+    }
 
     private static StringContent Body(string table) => new(table, Encoding.UTF8, "text/csv");
 }

@@ -37,6 +37,9 @@ export interface ImportLine {
   problem: FileProblem | null;
 }
 
+/** What was sent, and how long a file may be, in bytes. */
+export interface ImportList { imports: ImportLine[]; mostBytes: number }
+
 export interface PreviewColumn { name: string; term: string | null; use: string; samples: string[] }
 
 export interface Term { name: string; about: string }

@@ -1,6 +1,6 @@
 // Every question that the desk asks, in one list.
 import type {
-  Decided, ImportLine, KnownDoubt, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
+  Decided, ImportLine, ImportList, KnownDoubt, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
 } from './answers.ts';
 import type { Ask } from './ask.ts';
 import type { Filter } from './route.ts';
@@ -14,7 +14,7 @@ export function makeQuestions(ask: Ask) {
   return {
     doubts: async () => (await ask.get<{ doubts: KnownDoubt[] }>('/doubts')).doubts,
     me: () => ask.get<Me>('/me'),
-    imports: async (signal?: AbortSignal) => (await ask.get<{ imports: ImportLine[] }>('/imports', signal)).imports,
+    imports: (signal?: AbortSignal) => ask.get<ImportList>('/imports', signal),
     import: (id: string, signal?: AbortSignal) => ask.get<ImportLine>(one(id), signal),
     preview: (id: string, said: Statements, signal?: AbortSignal) => ask.post<Preview>(`${one(id)}/preview`, said, signal),
     start: (id: string, said: Statements) => ask.post<ImportLine>(`${one(id)}/start`, said),

@@ -47,7 +47,7 @@ public sealed class FillTests
         Assert.Equal([9.0, 13.0, 15.0], reading.Records.Select(r => r.LengthMm));
         var kept = Assert.Single(reading.Reader.Kept);
         Assert.Equal((5, 2, 3, 1), (kept.Rows, kept.Used, kept.Left, kept.Orphans));
-        Assert.Contains("measurement.txt: 5 rows of MeasurementOrFact, 2 filled a record, 3 left in the archive; 1 of them belong to no row of the core.", reading.Reader.Notes);
+        Assert.Contains("measurement.txt: 5 rows of MeasurementOrFact, 2 filled a record, 3 left in the archive; 1 row belongs to no row of the core.", reading.Reader.Notes);
     }
 
     [Theory]
@@ -112,7 +112,7 @@ public sealed class FillTests
         var reading = SomeArchive.Read(SomeArchive.Meta(SomeArchive.Core(), history), ("occurrence.txt", Row), ("identification.txt", "a1,Fictus albus\na1,Fictus ruber agg.\n"));
 
         Assert.Equal("Fictus ruber", Assert.Single(reading.Records).Taxon.ScientificName);
-        Assert.Contains(reading.Reader.Notes, n => n.StartsWith("identification.txt: 2 rows of Identification, kept with the archive; they change no name", StringComparison.Ordinal));
+        Assert.Contains(reading.Reader.Notes, n => n.StartsWith("identification.txt: 2 rows of Identification, kept with the archive; it changes no name", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -151,7 +151,7 @@ public sealed class FillTests
         var reading = Reading.Of(zip, Reading.Options with { Limits = new() { ExtensionOccurrences = 1 } });
 
         Assert.Equal([12.0, null], reading.Records.Select(r => r.LengthMm));
-        Assert.Contains(reading.Reader.Notes, n => n.Contains("1 filled a record, 2 left in the archive; of those left, 1 were more than can be held", StringComparison.Ordinal));
+        Assert.Contains(reading.Reader.Notes, n => n.Contains("1 filled a record, 2 left in the archive; of those left, 1 row went beyond what can be held", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -17,8 +17,8 @@ export function mappingFiles(desk: Desk, { dataset, file }: ImportLine, preview:
 
   async function offerEarlier(): Promise<void> {
     // Without the list the columns can still be chosen by hand.
-    const all = await desk.questions.imports().catch(() => []);
-    const over = all.filter(({ batch, state }) => batch !== null && state === 'done').sort((a, b) => Number(b.dataset === dataset) - Number(a.dataset === dataset));
+    const all = await desk.questions.imports().catch(() => null);
+    const over = (all?.imports ?? []).filter(({ batch, state }) => batch !== null && state === 'done').sort((a, b) => Number(b.dataset === dataset) - Number(a.dataset === dataset));
     earlier.hidden = over.length === 0;
     earlier.replaceChildren(el('option', { value: '' }, 'Read it like an earlier import …'),
       ...over.slice(0, 40).map((line) => el('option', { value: line.id }, `${line.file} (${line.dataset}, import ${line.batch})`)));

@@ -3,7 +3,7 @@ import { el } from '../../elements.ts';
 import { question } from '../../loading.ts';
 import { shown } from '../../panels/waiting.ts';
 import { count } from '../../words.ts';
-import type { ImportLine } from '../answers.ts';
+import type { ImportLine, ImportList } from '../answers.ts';
 import type { Desk, Leave } from '../desk.ts';
 import { writeRoute } from '../route.ts';
 import { moment, stateWords } from '../words.ts';
@@ -16,9 +16,9 @@ export function mountImports(host: HTMLElement, desk: Desk): Leave {
     el('section', { class: 'sending', 'aria-labelledby': 'send-title' }, el('h2', { id: 'send-title' }, 'Send records'), send.form),
     el('section', { class: 'sent', 'aria-labelledby': 'sent-title' }, el('h2', { id: 'sent-title' }, 'Imports'), list));
 
-  const asked = question<ImportLine[]>((answer) => {
-    if (answer.kind === 'ready') send.offer([...new Set(answer.value.map(({ dataset }) => dataset))]);
-    list.replaceChildren(...shown(answer, draw));
+  const asked = question<ImportList>((answer) => {
+    if (answer.kind === 'ready') send.offer([...new Set(answer.value.imports.map(({ dataset }) => dataset))], answer.value.mostBytes);
+    list.replaceChildren(...shown(answer, ({ imports }) => draw(imports)));
   });
   asked.ask((signal) => desk.questions.imports(signal));
   return () => {

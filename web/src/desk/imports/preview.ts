@@ -33,6 +33,6 @@ function understoodCells({ taxon, square, dates, doubts, refused }: PreviewRow, 
     el('td', {}, el('i', { class: 'scientific', lang: 'la' }, taxon ?? '')),
     el('td', {}, square ?? ''),
     el('td', { class: 'date' }, first ? days(first, last ?? first) : ''),
-    el('td', {}, doubts.length === 0 ? 'good' : `to be looked at: ${doubts.map(titles.of).join(', ')}`),
+    el('td', {}, doubts.length === 0 ? 'good' : `to be looked at: ${doubts.map(titles.of).join('; ')}`),
   ];
 }

@@ -11,8 +11,8 @@ const LONG_BYTES = 1e9;
 
 export interface SendForm {
   form: HTMLElement;
-  /** Offers the data sets used before, and the last one as a start. */
-  offer(datasets: readonly string[]): void;
+  /** Offers the data sets used before, and the last one as a start; tells how long a file may be. */
+  offer(datasets: readonly string[], mostBytes: number): void;
   /** Stops what is being sent. */
   stop(): void;
 }
@@ -20,6 +20,7 @@ export interface SendForm {
 export function makeSendForm(session: Session, arrived: (sent: ImportLine) => void): SendForm {
   let file: File | null = null;
   let sending: AbortController | null = null;
+  let most = Infinity;
 
   const input = el('input', { type: 'file', id: 'file', change: () => choose(input.files?.[0] ?? null) });
   const chosen = el('p', { class: 'chosen', 'aria-live': 'polite' });
@@ -57,13 +58,20 @@ export function makeSendForm(session: Session, arrived: (sent: ImportLine) => vo
     if (file === null) return;
     const isLong = file.size >= LONG_BYTES;
     chosen.replaceChildren(el('strong', {}, file.name), ` ${bytes(file.size)}`, isLong ? ' – a long file. Is it the right one? It will take its time, and can be stopped.' : '');
-    if (file.size === 0) fault.textContent = 'This file is empty.';
+    fault.textContent = faultOf(file) ?? '';
+  }
+
+  /** Why a file need not be sent at all. */
+  function faultOf({ size }: File): string | null {
+    if (size === 0) return 'This file is empty.';
+    return size <= most ? null : `This file has ${bytes(size)}, and this server takes at most ${bytes(most)}. Pack it with gzip, send it in parts, or let whoever runs the server import it with rangemap import.`;
   }
 
   async function send(event: Event): Promise<void> {
     event.preventDefault();
-    if (file === null || file.size === 0 || dataset.value.trim() === '') {
-      fault.textContent = file === null ? 'Choose a file first.' : file.size === 0 ? 'This file is empty.' : 'Name the data set that the records belong to.';
+    const missing = file === null ? 'Choose a file first.' : faultOf(file) ?? (dataset.value.trim() === '' ? 'Name the data set that the records belong to.' : null);
+    if (file === null || missing !== null) {
+      fault.textContent = missing;
       return;
     }
     sending = new AbortController();
@@ -94,7 +102,8 @@ export function makeSendForm(session: Session, arrived: (sent: ImportLine) => vo
 
   return {
     form,
-    offer(datasets) {
+    offer(datasets, mostBytes) {
+      most = mostBytes;
       known.replaceChildren(...datasets.map((name) => el('option', { value: name })));
       if (dataset.value === '') dataset.value = datasets[0] ?? '';
     },

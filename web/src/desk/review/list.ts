@@ -29,7 +29,7 @@ function line(record: RecordLine, i: number, { at, selected, decided }: Queue, t
   const { id, scientificName, square, first, last, recorder, doubts, status } = record;
   const isDecided = decided.has(id);
   const tick = el('input', { type: 'checkbox', id: `select-${i}`, checked: selected.has(id), 'aria-label': `Select ${scientificName}, ${square}`, change: () => toggle(id) });
-  const said = isDecided && status !== 'unreviewed' ? STATUS_WORDS[status] : doubts.map(titles.of).join(', ');
+  const said = isDecided && status !== 'unreviewed' ? STATUS_WORDS[status] : doubts.map(titles.of).join('; ');
   return el('li', { class: [i === at ? 'current' : '', isDecided ? 'decided' : ''].join(' ').trim() || null, 'aria-current': i === at ? 'true' : null },
     tick,
     el('button', { type: 'button', id: `look-${i}`, click: () => look(i) },
