@@ -40,7 +40,7 @@ public class DeskReviewTests(DemoSite site, DeskSite desk) : IClassFixture<DeskS
         await Expect(first.Decision).ToContainTextAsync("Confirmed: ");
 
         await second.PressAsync("Enter");
-        await Expect(second.Decision.GetByRole(AriaRole.Alert)).ToContainTextAsync("This is how it stands now.");
+        await Expect(second.Decision.GetByRole(AriaRole.Alert)).ToContainTextAsync("Not as things stand. The record changed after you had seen it.");
         await Expect(second.Page.Locator(".record .subtitle")).ToContainTextAsync("Confirmed");
         await Expect(second.Page.GetByRole(AriaRole.Region, new() { Name = "History" })).ToContainTextAsync("A. Organiser");
         await Expect(second.Page.GetByLabel("Why is it rejected?")).ToHaveValueAsync("No photograph.");

@@ -130,7 +130,7 @@ export interface About { name: string; demo: boolean; notice: string | null }
 /** What the server said went wrong (RFC 9457), in words for a person. */
 export class Problem extends Error {
   constructor(readonly title: string, readonly detail: string, readonly status: number) {
-    super(`${title} ${detail}`);
+    super(`${title}${/[.!?]$/.test(title) ? '' : '.'} ${detail}`);
   }
 }
 
