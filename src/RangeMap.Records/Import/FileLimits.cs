@@ -33,8 +33,8 @@ public sealed record FileLimits
     /// <summary>Occurrences for which the rows of one extension are held in memory: 2 million. Further rows are left and counted.</summary>
     public int ExtensionOccurrences { get; init; } = 2_000_000;
 
-    /// <summary>Characters of the rows of one extension that are held in memory: 50 million. Further rows are left and counted.</summary>
-    public long ExtensionCharacters { get; init; } = 50_000_000;
+    /// <summary>Bytes of what the rows of one extension tell that are held in memory: 100 MB. Further rows are left and counted.</summary>
+    public long ExtensionBytes { get; init; } = 100_000_000;
 
     /// <summary>Bytes of meta.xml, of eml.xml and of the parts of a workbook that describe it: 32 MB.</summary>
     public long DescriptionBytes { get; init; } = 32_000_000;

@@ -269,6 +269,8 @@ public sealed class ImportByHttpTests : IAsyncLifetime
         await small.StartAsync();
         using var client = new HttpClient { BaseAddress = new(small.Urls.Single()) };
         client.DefaultRequestHeaders.Authorization = _organiser.DefaultRequestHeaders.Authorization;
+        // Sent in chunks, so that nobody knows its length before it is read.
+        client.DefaultRequestHeaders.TransferEncodingChunked = true;
         var refused = await RunningServer.JsonAsync(client.PostAsync("/api/v1/imports?dataset=d&file=f.csv", Body(new string('x', 3 << 20))), HttpStatusCode.RequestEntityTooLarge);
         Assert.Contains("1 MB", refused.Text("detail"), StringComparison.Ordinal);
         Assert.Empty(Directory.EnumerateFiles(Path.Combine(_server.Data.Data, "uploads")));

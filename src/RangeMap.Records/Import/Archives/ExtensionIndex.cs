@@ -16,19 +16,14 @@ internal sealed class ExtensionIndex
     /// <summary>Links that one record takes; more are left.</summary>
     private const int MostLinks = 5;
 
-    private readonly Dictionary<ulong, Held> _held = [];
-    private long _characters;
+    private readonly Dictionary<ulong, int> _held = [];
+    private readonly PackedCells _packed = new();
 
     private ExtensionIndex(ArchiveTable table, ExtensionTable reader)
     {
         Table = table;
         Reader = reader;
     }
-
-    /// <summary>What is held of the rows of one occurrence.</summary>
-    /// <param name="Cells">What they tell together.</param>
-    /// <param name="Rows">How many of them tell it.</param>
-    public readonly record struct Held(ExtensionCells Cells, int Rows);
 
     /// <summary>The extension.</summary>
     public ArchiveTable Table { get; }
@@ -70,26 +65,29 @@ internal sealed class ExtensionIndex
         return index;
     }
 
-    /// <summary>What is told of an occurrence; null for nothing.</summary>
+    /// <summary>What is told of an occurrence and by how many rows; null for nothing.</summary>
     /// <param name="id">The identifier.</param>
     /// <param name="hash">Its hash, the same for the same rows.</param>
-    public Held? Find(ReadOnlySpan<char> id, out ulong hash) => _held.TryGetValue(hash = HashOf(id), out var held) ? held : null;
+    public (ExtensionCells Cells, int Rows)? Find(ReadOnlySpan<char> id, out ulong hash) => _held.TryGetValue(hash = HashOf(id), out var at) ? _packed.Read(at) : null;
 
     private static ulong HashOf(ReadOnlySpan<char> id) => XxHash3.HashToUInt64(MemoryMarshal.AsBytes(id));
 
     /// <summary>The first length counts, and the first few links; what else there is stays in the archive.</summary>
     private void Add(ulong occurrence, ExtensionCells cells, FileLimits limits)
     {
-        var isKnown = _held.TryGetValue(occurrence, out var held);
-        if (isKnown && (cells.Link is null || held.Rows == MostLinks))
-            return;
-        if (_characters + cells.Characters > limits.ExtensionCharacters || (!isKnown && _held.Count >= limits.ExtensionOccurrences))
+        var rows = 1;
+        var isKnown = _held.TryGetValue(occurrence, out var at);
+        if (isKnown)
         {
-            BeyondLimit++;
-            return;
+            var held = _packed.Read(at);
+            if (cells.Link is null || held.Rows == MostLinks)
+                return;
+            (cells, rows) = (held.Cells with { Link = $"{held.Cells.Link} | {cells.Link}" }, held.Rows + 1);
         }
 
-        _characters += cells.Characters;
-        _held[occurrence] = isKnown ? new(held.Cells with { Link = $"{held.Cells.Link} | {cells.Link}" }, held.Rows + 1) : new(cells, 1);
+        if (_packed.Bytes >= limits.ExtensionBytes || (!isKnown && _held.Count >= limits.ExtensionOccurrences))
+            BeyondLimit++;
+        else
+            _held[occurrence] = _packed.Add(cells, rows);
     }
 }

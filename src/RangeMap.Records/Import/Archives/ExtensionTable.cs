@@ -7,8 +7,8 @@ namespace RangeMap.Records;
 /// <param name="Complete">Whether the list that it stands on has all that was found.</param>
 internal readonly record struct ExtensionCells(string? Length = null, string? Evidence = null, string? Link = null, string? Complete = null)
 {
-    /// <summary>Characters of texts that are held for it alone.</summary>
-    public int Characters => (Length?.Length ?? 0) + (Link?.Length ?? 0);
+    /// <summary>Characters of all texts.</summary>
+    public int Characters => (Length?.Length ?? 0) + (Evidence?.Length ?? 0) + (Link?.Length ?? 0) + (Complete?.Length ?? 0);
 }
 
 /// <summary>Reads one extension of an archive for what its rows tell about occurrences.</summary>

@@ -3,6 +3,9 @@ namespace RangeMap.Records;
 /// <summary>Body lengths among the measurements of an archive (http://rs.tdwg.org/dwc/terms/MeasurementOrFact).</summary>
 internal sealed class LengthTable : ExtensionTable
 {
+    /// <summary>Characters of the longest text that can be a length with its unit.</summary>
+    private const int LongestText = 100;
+
     /// <inheritdoc/>
     public override IReadOnlyList<Term> Terms { get; } = [Term.LengthMm];
 
@@ -22,7 +25,7 @@ internal sealed class LengthTable : ExtensionTable
             text += " mm";
         }
 
-        return LengthText.NamesUnit(text) && LengthText.Read(text) is not null ? new(Length: text) : null;
+        return text.Length <= LongestText && LengthText.NamesUnit(text) && LengthText.Read(text) is not null ? new(Length: text) : null;
     }
 
     /// <summary>True for the names by which a column of body lengths is known too.</summary>

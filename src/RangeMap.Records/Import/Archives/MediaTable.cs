@@ -10,6 +10,9 @@ internal sealed class MediaTable(bool holdsImages) : ExtensionTable
     /// <summary>Columns that may hold a web address, the file itself before the page about it.</summary>
     public static IReadOnlyList<string> LinkNames { get; } = ["identifier", "accessURI", "references"];
 
+    /// <summary>Longer addresses, in characters, are left; several must fit together.</summary>
+    private const int LongestLink = 2_000;
+
     /// <inheritdoc/>
     public override IReadOnlyList<Term> Terms { get; } = [Term.Evidence, Term.EvidenceLink];
 
@@ -19,7 +22,7 @@ internal sealed class MediaTable(bool holdsImages) : ExtensionTable
         foreach (var name in LinkNames)
         {
             var text = row[name];
-            if (!text.IsEmpty && EvidenceLink.Shown(text.ToString()) is { } address)
+            if (text.Length is > 0 and <= LongestLink && EvidenceLink.Shown(text.ToString()) is { } address)
                 return EvidenceOf(row) is { } evidence ? new(Evidence: evidence, Link: address.OriginalString) : null;
         }
 

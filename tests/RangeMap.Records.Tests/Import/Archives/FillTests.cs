@@ -155,6 +155,28 @@ public sealed class FillTests
     }
 
     [Fact]
+    public void ManyLinksOfManyRecordsAreToldApart()
+    {
+        var media = Enumerable.Range(0, 30_000).Select(i => $"a{i % 10_000},StillImage,,https://example.org/{i}/{new string('\u00E4', 20)}.jpg,\n");
+        var reading = SomeArchive.Read(
+            SomeArchive.Meta(SomeArchive.Core(), Media), ("occurrence.txt", string.Concat(Enumerable.Range(0, 10_000).Select(i => $"a{i},Fictus ruber,1998,TQ38\n"))), ("media.txt", string.Concat(media)));
+
+        Assert.Equal(30_000, Assert.Single(reading.Reader.Kept).Used);
+        Assert.All(reading.Records, (record, i) => Assert.StartsWith($"https://example.org/{i}/\u00E4", record.EvidenceLink, StringComparison.Ordinal));
+        Assert.All(reading.Records, (record, i) => Assert.Contains($" | https://example.org/{i + 20_000}/\u00E4", record.EvidenceLink, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void NoMoreThanFiveLinksOfARecordAreUsed()
+    {
+        var media = string.Concat(Enumerable.Range(1, 7).Select(i => $"a1,StillImage,,https://example.org/{i}.jpg,\n"));
+        var reading = SomeArchive.Read(SomeArchive.Meta(SomeArchive.Core(), Media), ("occurrence.txt", Row), ("media.txt", media));
+
+        Assert.EndsWith("https://example.org/5.jpg", Assert.Single(reading.Records).EvidenceLink, StringComparison.Ordinal);
+        Assert.Equal((5, 2), (Assert.Single(reading.Reader.Kept).Used, reading.Reader.Kept[0].Left));
+    }
+
+    [Fact]
     public void AFileReadTwiceForItsDatesCountsItsRowsOnce()
     {
         var reading = SomeArchive.Read(
