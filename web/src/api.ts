@@ -108,6 +108,10 @@ export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surv
 export type Fate = (typeof FATES)[number];
 export interface Fates { features: { properties: { square: string; grid: string; change: Fate } }[]; from: string; to: string }
 
+/** Where recorders of a group looked in two periods. */
+export interface Effort { features: { properties: EffortSquare }[]; group: string | null; from: string; to: string }
+export interface EffortSquare { square: string; visitsBefore: number; visitsAfter: number; wellSurveyedAfter: boolean }
+
 export interface SquarePage {
   square: string;
   grid: string;
@@ -158,6 +162,8 @@ export const changeOfAllAddress = ({ size, quality, from, to }: Omit<ChangeQuest
 export const effortAddress = ({ grid, from, to }: Pick<Change, 'grid' | 'from' | 'to'>, group: string | null) =>
   `/effort?grid=${grid}&from=${part(from)}&to=${part(to)}${group === null ? '' : `&group=${part(group)}`}`;
 
+export const effortOfTaxonAddress = ({ taxon, size, from, to }: ChangeQuestion) => `/effort?grid=${size}&from=${part(from)}&to=${part(to)}&taxon=${part(taxon)}`;
+
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
   taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
@@ -169,6 +175,7 @@ export const api = {
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
   changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
   fates: (q: ChangeQuestion, signal?: AbortSignal) => get<Fates>(changeAddress(q, 'geojson'), signal),
+  effort: (q: ChangeQuestion, signal?: AbortSignal) => get<Effort>(effortOfTaxonAddress(q), signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

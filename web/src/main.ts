@@ -10,6 +10,7 @@ import { byId } from './elements.ts';
 import { makeBorders } from './layers/borders.ts';
 import { makeChange } from './layers/change.ts';
 import { makeChosen } from './layers/chosen.ts';
+import { makeEffort } from './layers/effort.ts';
 import { makeLand } from './layers/land.ts';
 import { makeLattice } from './layers/lattice.ts';
 import { makePlaces } from './layers/places.ts';
@@ -29,16 +30,17 @@ const store = makeStore(window.location, window.history);
 const land = makeLand();
 const presence = makePresence(store);
 const change = makeChange();
-const layers = [land.layer, makeLattice(), presence.layer, change.layer, makeBorders(), makeChosen(store), makePlaces()];
+const effort = makeEffort();
+const layers = [land.layer, makeLattice(), presence.layer, change.layer, effort.layer, makeBorders(), makeChosen(store), makePlaces()];
 const map = makeMap(byId('map'), byId('notices'), layers, store);
-chooseByClick(map, [presence.layer, change.layer], land, store);
+chooseByClick(map, [presence.layer, change.layer, effort.layer], land, store);
 
 mountBanner(byId('banner'), byId('whose'));
 mountSearch(byId('search'), store);
 mountSpecies(byId('species'), store);
 mountChoices(byId('choices'), store);
 const years = mountYears(byId('years'), store);
-mountLegend(byId('legend'), store, presence.paint, years.tell, change.show);
+mountLegend(byId('legend'), store, { paint: presence.paint, tellYears: years.tell, showFates: change.show, showEffort: effort.show });
 mountDetails(byId('details'), store);
 
 store.begin();

@@ -23,7 +23,7 @@ export function makePresence(store: Store): PresenceLayer {
 }
 
 function tiles(state: ViewState): VectorTileSource | null {
-  if (state.taxon === null || state.mode === 'change') return null;
+  if (state.taxon === null || state.mode === 'change' || state.mode === 'effort') return null;
   // Arrivals ask for one period without ends, so that no first year falls between two periods.
   const periods = state.mode === 'arrival' ? [ALL_TIME] : state.periods;
   return new VectorTileSource({
