@@ -12,7 +12,7 @@ internal static class PresenceEndpoints
             .WithSummary("Squares with records, by period: GeoJSON, or CSV with format=csv.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/arrivals", Arrivals)
-            .WithSummary("The first certain year of every square, as GeoJSON.")
+            .WithSummary("The first certain year of every square, as GeoJSON; with model=true the year that the arrival model gives, with its interval and the local speed.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
     }
 
@@ -29,10 +29,16 @@ internal static class PresenceEndpoints
         };
     }
 
-    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null)
+    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, bool model = false)
     {
         var data = current.Now();
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        if (model)
+        {
+            var modelled = DrawFronts.Arrivals(data, found, size);
+            return Results.Stream(to => ModelledArrivalsGeoJson.WriteAsync(to, size, modelled, Caption.Of(data, found)), PresenceGeoJson.MediaType);
+        }
+
         var arrivals = AnswerPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
         return Results.Stream(to => ArrivalsGeoJson.WriteAsync(to, size, arrivals, Caption.Of(data, found)), PresenceGeoJson.MediaType);
     }
