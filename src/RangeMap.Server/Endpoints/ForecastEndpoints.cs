@@ -9,7 +9,7 @@ internal static class ForecastEndpoints
     {
         var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Spread");
         taxon.MapGet("/forecast", Forecast)
-            .WithSummary("Expected new squares with an interval, squares to search with the chance of a find and the best weeks, and the record of past forecasts; with format=geojson the chance of every square.")
+            .WithSummary("Expected new squares with an interval, squares to search with the chance of a find and the best weeks, and the record of past forecasts; with format=geojson the chance of every square, with html a sheet of squares to search to print, with gpx their middles as waypoints.")
             .Produces<ForecastJson>()
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/fronts", Fronts)
@@ -26,7 +26,10 @@ internal static class ForecastEndpoints
             null or "json" => Results.Ok(ForecastJson.Of(data, answer)),
             "geojson" => Results.Stream(
                 to => ForecastGeoJson.WriteAsync(to, answer.Size, answer.Forecast.Now, answer.Forecast.Year, ForecastSpread.Squares(answer), Caption.Of(data, answer.Taxon)), PresenceGeoJson.MediaType),
-            _ => throw new UserException($"'{format}' is no format of forecasts.", "format", "Use json or geojson."),
+            "html" => Results.Stream(to => SearchSheetHtml.WriteAsync(to, ForecastJson.Of(data, answer), answer.Taxon.ScientificName, answer.Taxon.VernacularName), "text/html; charset=utf-8"),
+            "gpx" => Results.Stream(
+                to => WaypointsGpx.WriteAsync(to, $"Squares to search for {answer.Taxon.ScientificName}", ForecastJson.FieldCaution, ForecastSpread.Waypoints(answer)), WaypointsGpx.MediaType, $"{answer.Taxon.Id}-search.gpx"),
+            _ => throw new UserException($"'{format}' is no format of forecasts.", "format", "Use json, geojson, html or gpx."),
         };
     }
 

@@ -23,7 +23,7 @@ internal sealed record ForecastJson(
     string Taxon, string Grid, long Edition, int Now, int Year, double ExpectedSquares, double Low, double High, ForecastSpeedJson? Speed, double ScatterYears,
     IReadOnlyList<SearchJson> Search, IReadOnlyList<AheadJson> Ahead, IReadOnlyList<int> Weeks, string Caution, IReadOnlyList<HindcastJson> Hindcast)
 {
-    private const string FieldCaution =
+    internal const string FieldCaution =
         "A forecast is no permission: ask before you enter land, keep to paths, tell somebody where you go, and leave what you find where it is unless you hold a licence.";
 
     public static ForecastJson Of(DataSnapshot data, ForecastAnswer answer) => new(

@@ -49,6 +49,12 @@ internal static class ForecastSpread
         return answer.Forecast.Squares.Select(square => new ForetoldSquare(answer.Squares[square.Square], square.Now, square.ByYear, places.TryGetValue(square.Square, out var place) ? place : null));
     }
 
+    /// <summary>Squares to search as places to go to, those next to be reached first.</summary>
+    public static IEnumerable<Waypoint> Waypoints(ForecastAnswer answer) =>
+        answer.Ahead.Select(square => new Waypoint(answer.Squares[square.Square], FormattableString.Invariant($"Reached by {answer.Forecast.Year}: {100 * square.Arrives:0} %.")))
+            .Concat(answer.Search.Select(square => new Waypoint(answer.Squares[square.Square], FormattableString.Invariant($"There already: {100 * square.Probability:0} %."))))
+            .DistinctBy(waypoint => waypoint.Square);
+
     // A sensitive species is never looked for by strangers sent there.
     private static Func<int, bool>? MayBeNamed(Taxon taxon) => taxon.GeneraliseTo is null ? null : _ => false;
 
