@@ -31,6 +31,7 @@ internal static class SpreadSummary
             Change(phases, options),
             Headline(front, options),
             front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
+            ByVisits(front, estimators.Single(e => e.Method == SpreadMethods.IntervalCensored)),
             Direction(sectors, options),
             WideOrigin(origin, options),
         ];
@@ -62,6 +63,16 @@ internal static class SpreadSummary
         return average.KmPerYear < front.KmPerYear
             ? Text($"The average of all first records is much slower ({Round(average.KmPerYear)}): many squares behind the front were found long after the species reached them, or the range filled in late.")
             : Text($"The average of all first records is faster ({Round(average.KmPerYear)}): the rear of the first records moves out faster than their front, as when the spread slows or nears its limit.");
+    }
+
+    private static string? ByVisits(SpreadEstimate front, SpreadEstimate intervals)
+    {
+        if (intervals.KmPerYear is null || !(front.Low > 0) || Math.Abs(front.KmPerYear!.Value - intervals.KmPerYear.Value) <= Telling * front.KmPerYear.Value)
+            return null;
+
+        return intervals.KmPerYear > front.KmPerYear
+            ? Text($"Dated by the visits that found nothing before, arrivals give a faster spread ({Round(intervals.KmPerYear)}): either those visits missed a species that was there, or far squares were found long after they were reached.")
+            : Text($"Dated by the visits that found nothing before, arrivals give a slower spread ({Round(intervals.KmPerYear)}): a few squares far ahead lead the front, or many squares near the origin were reached late or not at all.");
     }
 
     private static string? Change(IReadOnlyList<SpreadPhase> phases, SpreadOptions options)

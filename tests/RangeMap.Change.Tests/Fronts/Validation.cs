@@ -64,6 +64,10 @@ public class Validation(ITestOutputHelper output)
         return row.ToString();
     }
 
-    private static SpreadReport Measure(SimulatedFront front, ulong seed) => Spread.Measure(
-        front.FirstRecords(seed), new() { Origin = SimulatedFront.Origin, OpenAngle = Math.PI / 2, Seed = seed });
+    private static SpreadReport Measure(SimulatedFront front, ulong seed)
+    {
+        var visits = front.Visits(seed);
+        var first = CensoredYears.Of(visits).Where(square => double.IsFinite(square.Arrival.By)).Select(square => new ArrivalPoint(square.X, square.Y, square.Arrival.By));
+        return Spread.Measure(first, new() { Origin = SimulatedFront.Origin, OpenAngle = Math.PI / 2, Seed = seed }, visits);
+    }
 }
