@@ -14,8 +14,10 @@ internal static class BearingWedges
     /// <param name="wanted">Wanted number of wedges; fewer where one would hold less than 5 squares that count.</param>
     internal static int[][] Of(IReadOnlyList<double?> bearings, Func<int, bool> counts, int wanted)
     {
-        var order = Enumerable.Range(0, bearings.Count).OrderBy(i => bearings[i] ?? 0).ToArray();
-        var start = AfterWidestGap([.. order.Where(counts).Select(i => bearings[i] ?? 0)], out var from) ? Array.FindIndex(order, i => counts(i) && (bearings[i] ?? 0) >= from) : 0;
+        // Nine decimals are a millimetre at 1,000 km: squares in one direction stay in the order given, however the map is turned.
+        var rounded = bearings.Select(bearing => Math.Round(bearing ?? 0, 9)).ToArray();
+        var order = Enumerable.Range(0, rounded.Length).OrderBy(i => rounded[i]).ToArray();
+        var start = Math.Max(0, Array.IndexOf(order, AfterWidestGap([.. order.Where(counts)], rounded)));
         var turned = order[start..].Concat(order[..start]).ToArray();
         var total = order.Count(counts);
         var number = Math.Max(2, Math.Min(wanted, total / LeastFinds));
@@ -34,19 +36,19 @@ internal static class BearingWedges
     }
 
     // Wedges are counted from the far side of the widest gap in the bearings, so that turning the map turns them too.
-    private static bool AfterWidestGap(double[] bearings, out double from)
+    private static int AfterWidestGap(int[] order, double[] bearings)
     {
-        from = bearings.Length > 0 ? bearings[0] : 0;
-        if (bearings.Length == 0)
-            return false;
-        var widest = bearings[0] + 2 * Math.PI - bearings[^1];
-        for (var i = 1; i < bearings.Length; i++)
+        if (order.Length == 0)
+            return -1;
+        var (first, widest) = (order[0], bearings[order[0]] + 2 * Math.PI - bearings[order[^1]]);
+        for (var i = 1; i < order.Length; i++)
         {
+            var gap = bearings[order[i]] - bearings[order[i - 1]];
             // A hair of slack keeps rounding from choosing between equal gaps.
-            if (bearings[i] - bearings[i - 1] > widest + 1e-9)
-                (from, widest) = (bearings[i], bearings[i] - bearings[i - 1]);
+            if (gap > widest + 1e-8)
+                (first, widest) = (order[i], gap);
         }
 
-        return true;
+        return first;
     }
 }

@@ -89,6 +89,13 @@ internal sealed class FirstRecords
         return new(all.Select(d => new FirstRecord(d.Time, d.DistanceKm, null, null)), null, all.Count == 0 ? SpreadWords.NoSquares : null);
     }
 
+    /// <summary>The same without the squares at some places.</summary>
+    internal FirstRecords Without(IEnumerable<PlanePoint> places)
+    {
+        var left = places.ToHashSet();
+        return left.Count == 0 ? this : new(Squares.Where(square => square.Place is not { } place || !left.Contains(place)), Origin, Fault);
+    }
+
     /// <summary>Why these records cannot carry an estimator with such minima; null when they can.</summary>
     internal string? TooFew(int squares, int times, string unit) =>
         Fault

@@ -33,10 +33,12 @@ public static class Spread
 
     private static SpreadReport Measure(FirstRecords records, IReadOnlyList<VisitedSquare>? visited, ArrivalAnswer? model, SpreadOptions options)
     {
+        var (jumps, settled) = SpreadJumps.Of(records, options);
+        var (front, line) = FrontByQuantile.Measure(settled, records.Count - settled.Count, options);
         var sectors = FrontBySectors.Measure(records, options);
         SpreadEstimate[] estimators =
         [
-            FrontByQuantile.Measure(records, options),
+            front,
             FrontByIntervals.Measure(records, visited, options),
             .. model is null ? Array.Empty<SpreadEstimate>() : [FrontByModel.Measure(records, model)],
             FrontByAllPoints.Measure(records, options),
@@ -45,11 +47,14 @@ public static class Spread
             FrontByMaximum.Measure(records, options),
             FrontByGamma.Measure(records, visited, options),
         ];
-        var phases = SpreadPhases.Measure(records, options);
-        var summary = SpreadSummary.Of(records.Origin, estimators, sectors, phases, options);
-        return new(records.Count, estimators, sectors, phases, summary)
+        var phases = SpreadPhases.Measure(settled, visited, options);
+        var range = OriginRange.Of(settled, front, options);
+        return new(records.Count, estimators, sectors, phases, SpreadSummary.Of(new(records.Origin, estimators, sectors, phases, jumps, range, options)))
         {
             Origin = records.Origin,
+            OriginRange = range,
+            Line = line,
+            Jumps = jumps,
             FirstYear = records.FirstTime,
             LastYear = records.LastTime,
         };

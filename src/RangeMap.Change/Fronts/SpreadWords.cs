@@ -51,6 +51,8 @@ internal static class SpreadWords
 
     internal static string SectorsNote(int sectors) => Text($"mean of {sectors} sectors, each by its farthest square; sectors that end at a coast pull it down");
 
+    internal static string WithoutJumps(int jumps) => Text($"{jumps} {(jumps == 1 ? "square" : "squares")} far ahead left out");
+
     internal static string NotUnique(Interval slopes, string unit) =>
         Text($"lines with speeds from {slopes.Low:0.###} to {slopes.High:0.###} km a {unit} fit equally well; the middle is given");
 

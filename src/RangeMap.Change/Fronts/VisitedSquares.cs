@@ -10,12 +10,19 @@ internal sealed record VisitedSquare(double DistanceKm, double? Bearing, Censore
 {
     /// <summary>True where it was found, on a visit or by another record.</summary>
     public bool IsFound => double.IsFinite(Arrival.By);
+
+    /// <summary>Number of visits at a time or later that did not find it.</summary>
+    public int MissesFrom(double time)
+    {
+        var at = Array.FindIndex(Misses, miss => miss >= time);
+        return at < 0 ? 0 : Misses.Length - at;
+    }
 }
 
 /// <summary>Squares with their visits, for the estimators that need to know where nothing was found.</summary>
 internal static class VisitedSquares
 {
-    /// <summary>One entry a square that was visited, or found without a dated visit; none where first records are unsound or have no places.</summary>
+    /// <summary>One entry a square that was visited, or found without a dated visit, the nearest first; none where first records are unsound or have no places.</summary>
     /// <param name="records">First records; each counts as a find besides the visits.</param>
     /// <param name="visits">Visits that could have found the species; those that are no numbers are passed over.</param>
     internal static IReadOnlyList<VisitedSquare> Of(FirstRecords records, IReadOnlyList<SquareVisit> visits)
@@ -24,7 +31,8 @@ internal static class VisitedSquares
             return [];
         var first = records.Squares.ToDictionary(square => (square.Place!.Value.X, square.Place.Value.Y), square => square.Time);
         var visited = visits.Where(visit => double.IsFinite(visit.X) && double.IsFinite(visit.Y) && double.IsFinite(visit.Time)).ToLookup(visit => (visit.X, visit.Y));
-        return [.. visited.Select(square => square.Key).Union(first.Keys).Select(place => Of(origin, place, visited[place], first.TryGetValue(place, out var time) ? time : null))];
+        return [.. visited.Select(square => square.Key).Union(first.Keys).Select(place => Of(origin, place, visited[place], first.TryGetValue(place, out var time) ? time : null))
+            .OrderBy(square => square.DistanceKm)];
     }
 
     private static VisitedSquare Of(SpreadOrigin origin, (double X, double Y) place, IEnumerable<SquareVisit> visits, double? first)

@@ -29,7 +29,7 @@ public static class MeasureSpread
             };
             var points = arrivals.Select(Point).ToList();
             var report = Spread.Measure(points, options);
-            return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report, options), OriginSquare(report, size));
+            return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report), OriginSquare(report, size));
         });
 
     /// <summary>The taxa recorded together with this one: while any of them was recorded, its own absence means something.</summary>
