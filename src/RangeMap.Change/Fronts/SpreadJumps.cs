@@ -8,6 +8,9 @@ internal sealed record SpreadJumps(IReadOnlyList<SpreadJump> Jumps, FirstRecords
     // Sides of a square to the nearest earlier one that a jump exceeds.
     private const double LeastGapSquares = 3;
 
+    // The same in 99 % residuals: a fast front goes more than three squares a year, and then that is no gap.
+    private const double LeastGapResiduals = 3;
+
     // Points of the standard normal curve below which 90, 95 and 99 % lie.
     private const double Z90 = 1.2815515655446004, Z95 = 1.6448536269514722, Z99 = 2.3263478740408408;
 
@@ -21,7 +24,7 @@ internal sealed record SpreadJumps(IReadOnlyList<SpreadJump> Jumps, FirstRecords
         var main = MainColony(records, gap, options);
         var line = QuantileLine.Fit(main.Times, main.Distances, 0.95);
         var bound = Bound([.. main.Squares.Select(square => square.DistanceKm - line.Intercept - line.Slope * square.Time)]);
-        return Of(records, square => square.DistanceKm - line.Intercept - line.Slope * square.Time, bound, gap);
+        return Of(records, square => square.DistanceKm - line.Intercept - line.Slope * square.Time, bound, Math.Max(gap, LeastGapResiduals * bound));
     }
 
     private static SpreadJumps Of(FirstRecords records, Func<FirstRecord, double> aheadOf, double bound, double gap)

@@ -17,7 +17,7 @@ internal static class SpreadWords
 
     internal const string GammaNote = "follows all squares, so that single ones hardly move it; high by about a sixth where the range is filled up to its front";
 
-    internal const string ModelNote = "allows for visits that missed the species; the slope of a smooth surface of arrival years";
+    internal const string ModelNote = "allows for visits that missed the species; the slope of a smooth surface of arrival years on distance from its own earliest finds";
 
     internal const string NotFinite = "the numbers are too large or too alike for a speed to be computed";
 
