@@ -45,7 +45,10 @@ export interface Estimator {
   refused: string | null;
 }
 
-export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number }
+export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number; movement: string }
+
+/** A square found far ahead of the front, which is measured without it and what spread from it. */
+export interface Jump { square: string | null; year: number; kmAhead: number; kmFromNearest: number; squares: number }
 
 export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
 
@@ -58,6 +61,8 @@ export interface Spread {
   estimators: Estimator[];
   sectors: Sector[];
   phases: Phase[];
+  jumps: Jump[];
+  originRange: { squares: number; low: number; high: number } | null;
   summary: string | null;
   points: { square: string; year: number; distanceKm: number }[];
   line: { slope: number; intercept: number } | null;

@@ -21,6 +21,20 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
     }
 
     [Fact]
+    public void TheArrivalModelIsListedWhereAskedAndEstimatorsByVisitsAlways()
+    {
+        var (data, taxon) = (demo.Data, demo.Data.Find("cindrava-adventa"));
+        var plain = MeasureSpread.Answer(data, taxon, SquareSize.Km10, null).Report;
+        var asked = MeasureSpread.Answer(data, taxon, SquareSize.Km10, null, withModel: true).Report;
+        Assert.DoesNotContain(plain.Estimators, estimate => estimate.Method == SpreadMethods.ArrivalModel);
+        Assert.Equal(plain.Estimators, asked.Estimators.Where(estimate => estimate.Method != SpreadMethods.ArrivalModel));
+        // The visits miss the species now and then, which makes the speed by intervals high: it need not hold the truth, but must be near it.
+        Assert.InRange(asked.By(SpreadMethods.IntervalCensored).KmPerYear!.Value, 0.8 * MadeDemo.Options.ArrivingSpeed, 1.5 * MadeDemo.Options.ArrivingSpeed);
+        Assert.InRange(asked.By(SpreadMethods.ArrivalModel).KmPerYear!.Value, 0.8 * MadeDemo.Options.ArrivingSpeed, 1.2 * MadeDemo.Options.ArrivingSpeed);
+        Assert.Equal(ArrivalSpeed.Of(ForecastSpread.Fit(data, taxon, SquareSize.Km10).Answer.Fit!)!.Value.KmPerYear, asked.By(SpreadMethods.ArrivalModel).KmPerYear);
+    }
+
+    [Fact]
     public void TheSouthernLimitOfTheRetreatingSpeciesMovedNorth()
     {
         var early = SouthernLimitKm("1985/1994");
