@@ -125,12 +125,17 @@ export interface FrontFeature {
 }
 
 /** Chances of squares where the species was never found. */
-export interface Foretold { features: { properties: ForetoldSquare }[]; now: number; year: number }
+/** refused says what is missing where there are none. */
+export interface Foretold { refused?: string; features: { properties: ForetoldSquare }[]; now: number; year: number }
 export interface ForetoldSquare { square: string; now: number; byYear: number; search: number | null }
 
 export interface PastForecast { cut: number; horizon: number; brier: number | null; skill: number | null; skillAgainstNeighbours: number | null; skillAgainstDistance: number | null; auc: number | null; slope: number | null; n: number; refused: string | null }
 
+/** Why there is no forecast. */
+export interface NoForecast { refused: string }
+
 export interface Forecast {
+  refused?: undefined;
   now: number;
   year: number;
   expectedSquares: number;
@@ -211,7 +216,7 @@ export const api = {
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
   changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
   fates: (q: ChangeQuestion, signal?: AbortSignal) => get<Fates>(changeAddress(q, 'geojson'), signal),
-  forecast: (id: string, size: Size, signal?: AbortSignal) => get<Forecast>(forecastAddress(id, size, 'json'), signal),
+  forecast: (id: string, size: Size, signal?: AbortSignal) => get<Forecast | NoForecast>(forecastAddress(id, size, 'json'), signal),
   foretold: (id: string, size: Size, signal?: AbortSignal) => get<Foretold>(forecastAddress(id, size, 'geojson'), signal),
   fronts: (id: string, size: Size, years?: string, signal?: AbortSignal) => get<Fronts>(frontsAddress(id, size, years), signal),
   effort: (q: ChangeQuestion, signal?: AbortSignal) => get<Effort>(effortOfTaxonAddress(q), signal),

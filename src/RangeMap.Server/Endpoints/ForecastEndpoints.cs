@@ -1,4 +1,7 @@
+using RangeMap.Grids;
 using RangeMap.Maps;
+using RangeMap.Records;
+using RangeMap.Store;
 
 namespace RangeMap.Server;
 
@@ -17,27 +20,47 @@ internal static class ForecastEndpoints
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
     }
 
-    private static IResult Forecast(CurrentData current, string taxon, string? grid = null, int? year = null, string? format = null)
+    private static IResult Forecast(CurrentData current, DataFolder folder, string taxon, string? grid = null, int? year = null, string? format = null)
     {
         var data = current.Now();
-        var answer = ForecastSpread.Answer(data, data.Find(taxon), Ask.Size(grid), year);
+        var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        if (format is (null or "json" or "geojson") && ForecastSpread.Fit(data, found, size).Answer.Refused is { } refused)
+            return Refused(data, found, size, refused, format == "geojson");
+        var answer = ForecastSpread.Answer(data, found, size, year);
         return format switch
         {
             null or "json" => Results.Ok(ForecastJson.Of(data, answer)),
             "geojson" => Results.Stream(
                 to => ForecastGeoJson.WriteAsync(to, answer.Size, answer.Forecast.Now, answer.Forecast.Year, ForecastSpread.Squares(answer), Caption.Of(data, answer.Taxon)), PresenceGeoJson.MediaType),
-            "html" => Results.Stream(to => SearchSheetHtml.WriteAsync(to, ForecastJson.Of(data, answer), answer.Taxon.ScientificName, answer.Taxon.VernacularName), "text/html; charset=utf-8"),
+            "html" => Results.Stream(to => SearchSheetHtml.WriteAsync(to, ForecastJson.Of(data, answer), answer.Taxon.ScientificName, answer.Taxon.VernacularName, Notice(folder)), "text/html; charset=utf-8"),
             "gpx" => Results.Stream(
-                to => WaypointsGpx.WriteAsync(to, $"Squares to search for {answer.Taxon.ScientificName}", ForecastJson.FieldCaution, ForecastSpread.Waypoints(answer)), WaypointsGpx.MediaType, $"{answer.Taxon.Id}-search.gpx"),
+                to => WaypointsGpx.WriteAsync(to, $"Squares to search for {answer.Taxon.ScientificName}", Notice(folder) is { } notice ? $"{notice} {ForecastJson.FieldCaution}" : ForecastJson.FieldCaution, ForecastSpread.Waypoints(answer)), WaypointsGpx.MediaType, $"{answer.Taxon.Id}-search.gpx"),
             _ => throw new UserException($"'{format}' is no format of forecasts.", "format", "Use json, geojson, html or gpx."),
         };
     }
+
+    /// <summary>A species that does not spread, or is hardly recorded, is no mistake of whoever asks: the answer says what is missing.</summary>
+    private static IResult Refused(DataSnapshot data, Taxon taxon, SquareSize size, string refused, bool asGeoJson) => asGeoJson
+        ? Results.Stream(to => RefusedGeoJson.WriteAsync(to, size, refused, Caption.Of(data, taxon)), PresenceGeoJson.MediaType)
+        : Results.Ok(new RefusedJson(taxon.Id, size.ToText(), data.Edition.Number, refused));
+
+    /// <summary>What a reader must be told about the data, such as that they are invented.</summary>
+    private static string? Notice(DataFolder folder) => new Settings(folder.Database).Read(SettingNames.Notice);
 
     private static IResult Fronts(CurrentData current, string taxon, string? grid = null, string? years = null)
     {
         var data = current.Now();
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        if (ForecastSpread.Fit(data, found, size).Answer.Refused is { } refused)
+            return Refused(data, found, size, refused, asGeoJson: true);
         var (fronts, now) = DrawFronts.Answer(data, found, size, years);
         return Results.Stream(to => FrontsGeoJson.WriteAsync(to, size, fronts, now, Caption.Of(data, found)), PresenceGeoJson.MediaType);
     }
 }
+
+/// <summary>Why there is no forecast.</summary>
+/// <param name="Taxon">Identifier of the taxon.</param>
+/// <param name="Grid">Side of the squares.</param>
+/// <param name="Edition">The edition of the data.</param>
+/// <param name="Refused">What is missing, as a sentence.</param>
+internal sealed record RefusedJson(string Taxon, string Grid, long Edition, string Refused);

@@ -33,6 +33,8 @@ internal static class PresenceEndpoints
     {
         var data = current.Now();
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        if (model && ForecastSpread.Fit(data, found, size).Answer.Refused is { } refused)
+            return Results.Stream(to => RefusedGeoJson.WriteAsync(to, size, refused, Caption.Of(data, found)), PresenceGeoJson.MediaType);
         if (model)
         {
             var modelled = DrawFronts.Arrivals(data, found, size);

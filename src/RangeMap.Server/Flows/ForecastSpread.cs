@@ -10,7 +10,7 @@ namespace RangeMap.Server;
 internal static class ForecastSpread
 {
     private const double MetresPerKm = 1000;
-    private const int Hindcasts = 5, Horizon = 3, MostSearched = 30, WeeksShown = 4;
+    private const int Hindcasts = 10, Horizon = 3, MostSearched = 30, WeeksShown = 4;
 
     /// <summary>The fitted model, or the reason why there is none.</summary>
     public static FittedSpread Fit(DataSnapshot data, Taxon taxon, SquareSize size) =>
@@ -65,7 +65,10 @@ internal static class ForecastSpread
     private static IReadOnlyList<HindcastCut> HindcastOf(ArrivalFit fit, int now)
     {
         var cuts = Enumerable.Range(1, Hindcasts).Select(i => now - Horizon * i).Reverse().ToList();
-        return Hindcast.Of(fit.Sites, cuts, Horizon, SideKm(fit), fit.Origin);
+        var past = Hindcast.Of(fit.Sites, cuts, Horizon, SideKm(fit), fit.Origin);
+        // Of the years in which too little was known only the last is shown.
+        var known = past.TakeWhile(cut => cut.Refused is not null).Count();
+        return [.. past.Skip(Math.Max(0, known - 1))];
     }
 
     private static double SideKm(ArrivalFit fit)
@@ -90,12 +93,14 @@ internal static class ForecastSpread
         })]);
     }
 
-    /// <summary>The weeks of the year with most records, so that a visit comes when something is about.</summary>
+    /// <summary>The weeks of the year with most records, so that a visit comes when something is about; each is judged with those beside it, because single weeks hold few records.</summary>
     private static IReadOnlyList<int> Weeks(DataSnapshot data, Taxon taxon)
     {
         var season = SeasonFold.Fold(data.Season(taxon), Ask.Periods(null), Quality.Usable).Periods[0];
-        return [.. season.Stages.SelectMany(stage => stage.Weeks.Select((records, i) => (Week: i + 1, Records: records)))
-            .GroupBy(week => week.Week).Where(week => week.Any(one => one.Records > 0)).OrderByDescending(week => week.Sum(one => one.Records)).Take(WeeksShown).Select(week => week.Key).Order()];
+        var weeks = season.Stages.Count == 0 ? 0 : season.Stages.Max(stage => stage.Weeks.Count);
+        int Records(int week) => week < 0 || week >= weeks ? 0 : season.Stages.Sum(stage => stage.Weeks[week]);
+        return [.. Enumerable.Range(0, weeks).Select(week => (Week: week + 1, Around: Records(week - 1) + 2 * Records(week) + Records(week + 1)))
+            .Where(week => week.Around > 0).OrderByDescending(week => week.Around).ThenBy(week => week.Week).Take(WeeksShown).Select(week => week.Week).Order()];
     }
 }
 

@@ -6,7 +6,8 @@ import { CHANCES, chanceClass, chanceColours } from '../styles/chances.ts';
 import type { Colours } from '../styles/colours.ts';
 import { count, counted } from '../words.ts';
 
-export function chanceLegend({ features, year, now }: Foretold, taxon: string, size: Size, colours: Colours): Node[] {
+export function chanceLegend({ refused, features, year, now }: Foretold, taxon: string, size: Size, colours: Colours): Node[] {
+  if (refused !== undefined) return [el('p', { class: 'empty' }, `No forecast can be made. ${refused}`)];
   if (features.length === 0) return [el('p', { class: 'empty' }, 'No square is named: the species is sensitive, or it is found wherever it may be.')];
   const squares = features.map((f) => f.properties);
   const shades = chanceColours(colours);

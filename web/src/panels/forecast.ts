@@ -1,5 +1,5 @@
 // Where the species will be next year, which squares to search, and how far such forecasts could be trusted in the past.
-import { api, forecastAddress, ROOT, type Forecast, type PastForecast } from '../api.ts';
+import { api, forecastAddress, ROOT, type Forecast, type NoForecast, type PastForecast } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import type { Size } from '../state.ts';
@@ -12,7 +12,7 @@ const LISTED = 10;
 export function mountForecast(host: HTMLElement, store: Store): void {
   const empty = [el('p', { class: 'empty' }, 'Choose a species to see where it may be next.')];
   let held = '';
-  const asked = question<Forecast>((answer) => host.replaceChildren(...shown(answer, (forecast) => draw(forecast, store), empty)));
+  const asked = question<Forecast | NoForecast>((answer) => host.replaceChildren(...shown(answer, (forecast) => draw(forecast, store), empty)));
 
   // The model is fitted only when someone looks at it.
   store.follow(({ taxon, size, panel }) => {
@@ -26,7 +26,8 @@ export function mountForecast(host: HTMLElement, store: Store): void {
   });
 }
 
-function draw(forecast: Forecast, store: Store): Node[] {
+function draw(forecast: Forecast | NoForecast, store: Store): Node[] {
+  if (forecast.refused !== undefined) return [el('p', { class: 'opening' }, 'No forecast can be made.'), el('p', {}, forecast.refused, ' A forecast is for species that spread, and needs visits that did not find them, too.')];
   const { year, expectedSquares, low, high, speed: moves } = forecast;
   return [
     el('p', { class: 'opening' }, `By the end of ${year} it is expected in ${counted(Math.round(expectedSquares), 'square')} where it was never found (95 % interval ${count(low)} to ${count(high)}).`),

@@ -17,7 +17,7 @@ export function frontStyle({ ink, halo, mark }: Colours): (feature: FeatureLike)
       new Style({ stroke: new Stroke({ color: halo, width: 4.5 }), zIndex: 2 }),
       new Style({
         stroke: new Stroke({ color: ink, width: 1.8, ...line }), zIndex: 3,
-        text: new Text({ text: String(feature.get('year')), placement: 'line', font: '600 12px system-ui, sans-serif', fill: new Fill({ color: ink }), stroke: new Stroke({ color: halo, width: 4 }), overflow: true }),
+        text: new Text({ text: String(feature.get('year')), placement: 'line', maxAngle: Math.PI / 2, font: '600 12px system-ui, sans-serif', fill: new Fill({ color: ink }), stroke: new Stroke({ color: halo, width: 4 }), overflow: true }),
       }),
     ];
   };
