@@ -142,6 +142,8 @@ export interface Forecast {
   low: number;
   high: number;
   speed: { kmPerYear: number; low: number; high: number; n: number } | null;
+  /** By decade of arrival and by region. */
+  speeds: { kind: 'decade' | 'region'; name: string; kmPerYear: number; low: number; high: number; n: number }[];
   search: { square: string; probability: number; find: number; visits: number; why: string }[];
   ahead: { square: string; arrives: number; there: number }[];
   weeks: number[];

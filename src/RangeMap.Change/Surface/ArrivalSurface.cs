@@ -36,6 +36,12 @@ internal sealed record ArrivalSurface(SurfaceBasis Basis, Vector<double> Weights
         return (Weights.DotProduct(east), Weights.DotProduct(north), east * (Covariance * east), east * (Covariance * north), north * (Covariance * north));
     }
 
+    /// <summary>Weights of the basis' own weights in the slope of the mean along a direction, years a kilometre.</summary>
+    /// <param name="point">Where.</param>
+    /// <param name="east">East part of the direction, whose length is 1.</param>
+    /// <param name="north">North part.</param>
+    public Vector<double> SlopeWeights(PlanePoint point, double east, double north) => east * Difference(point, 1, 0) + north * Difference(point, 0, 1);
+
     private Vector<double> Difference(PlanePoint point, double east, double north)
     {
         var (ahead, behind) = (new double[Basis.Count], new double[Basis.Count]);

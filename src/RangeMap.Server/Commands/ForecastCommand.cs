@@ -43,6 +43,8 @@ internal static class ForecastCommand
         to.WriteLine(forecast.Speed is { } speed
             ? FormattableString.Invariant($"Its arrival years advance by {speed.KmPerYear:0.0} km a year (95 % interval {speed.Low:0.0} to {speed.High:0.0}; {speed.N} squares).")
             : "Its speed is not measurable from arrival years.");
+        foreach (var part in forecast.Speeds)
+            to.WriteLine(FormattableString.Invariant($"  {part.Name,-20}{part.KmPerYear,8:0.0} km a year ({part.Low:0.0} to {part.High:0.0}; {part.N} squares)"));
         to.WriteLine();
         to.WriteLine($"{"square",-10}{"there by then",14}{"a visit finds",15}{"visits",8}");
         foreach (var square in forecast.Search)

@@ -18,6 +18,7 @@ public sealed class DataSnapshot
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
     private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
     private readonly TaxonStore _list;
+    private readonly RegionStore _regions;
     private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
@@ -28,6 +29,7 @@ public sealed class DataSnapshot
         _editions = new(database);
         Edition = edition;
         _list = new(database, clock);
+        _regions = new(database);
         Taxa = SensitiveTaxa.WithInherited(_list.ReadTaxa());
         _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
@@ -55,6 +57,9 @@ public sealed class DataSnapshot
     /// <summary>The taxon of the store's number.</summary>
     /// <exception cref="EditionPassedException">It was added since.</exception>
     public Taxon Taxon(int number) => _byNumber.TryGetValue(number, out var taxon) ? taxon : throw new EditionPassedException();
+
+    /// <summary>The regions that were loaded.</summary>
+    internal IReadOnlyList<StoredRegion> Regions => Answers.GetOrMake("regions", () => OfThisEdition(_regions.ReadAll()));
 
     /// <summary>The taxon list, synonyms included.</summary>
     public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _list.ReadSynonyms()));

@@ -13,6 +13,7 @@ namespace RangeMap.Server;
 /// <param name="Low">Lower end of the 95 % interval.</param>
 /// <param name="High">Upper end.</param>
 /// <param name="Speed">Speed of the arrival surface; null where it is not measurable.</param>
+/// <param name="Speeds">Speed away from the origin by decade of arrival and by region, where measurable.</param>
 /// <param name="ScatterYears">Standard deviation of single squares' arrivals round the surface.</param>
 /// <param name="Search">Squares to search, the best first; none for a sensitive species.</param>
 /// <param name="Ahead">Squares that the species is most likely to reach in the years that are foretold, the likeliest first; none for a sensitive species.</param>
@@ -20,7 +21,7 @@ namespace RangeMap.Server;
 /// <param name="Caution">What to bear in mind in the field.</param>
 /// <param name="Hindcast">How forecasts from past years would have done.</param>
 internal sealed record ForecastJson(
-    string Taxon, string Grid, long Edition, int Now, int Year, double ExpectedSquares, double Low, double High, ForecastSpeedJson? Speed, double ScatterYears,
+    string Taxon, string Grid, long Edition, int Now, int Year, double ExpectedSquares, double Low, double High, ForecastSpeedJson? Speed, IReadOnlyList<SpeedPartJson> Speeds, double ScatterYears,
     IReadOnlyList<SearchJson> Search, IReadOnlyList<AheadJson> Ahead, IReadOnlyList<int> Weeks, string Caution, IReadOnlyList<HindcastJson> Hindcast)
 {
     internal const string FieldCaution =
@@ -30,7 +31,7 @@ internal sealed record ForecastJson(
         answer.Taxon.Id, answer.Size.ToText(), data.Edition.Number, answer.Forecast.Now, answer.Forecast.Year,
         Math.Round(answer.Forecast.Expected, 1), answer.Forecast.Low, answer.Forecast.High,
         ArrivalSpeed.Of(answer.Fit) is { } speed ? new(Math.Round(speed.KmPerYear, 4), Math.Round(speed.Interval.Low, 4), Math.Round(speed.Interval.High, 4), speed.Squares) : null,
-        Math.Round(answer.Fit.ScatterYears, 3),
+        answer.Speeds, Math.Round(answer.Fit.ScatterYears, 3),
         [.. answer.Search.Select(square => SearchJson.Of(answer, square))],
         [.. answer.Ahead.Select(square => new AheadJson(answer.Squares[square.Square].ToString(), Math.Round(square.Arrives, 3), Math.Round(square.Now, 3)))], answer.Weeks, FieldCaution,
         [.. answer.Hindcast.Select(HindcastJson.Of)]);

@@ -32,7 +32,8 @@ internal static class ForecastSpread
             if (until < now || until > now + Forecast.MostYearsAhead)
                 throw new UserException($"{until} is out of reach of a forecast.", "year", $"The last visits are of {now}: ask for {now} to {now + Forecast.MostYearsAhead}.") { IsArgument = true };
             var forecast = Forecast.Of(fit, until);
-            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), SearchList.Ahead(forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), Weeks(data, taxon));
+            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), SearchList.Ahead(forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), Weeks(data, taxon),
+                data.Answers.GetOrMake((taxon.Number, size, "speeds of parts"), () => SpeedParts.Of(data, fitted, fit)));
         });
 
     /// <summary>The model.</summary>
@@ -112,4 +113,4 @@ internal sealed record FittedSpread(IReadOnlyList<Square> Squares, ArrivalAnswer
 /// <summary>A forecast with what a reader must see beside it.</summary>
 internal sealed record ForecastAnswer(
     Taxon Taxon, SquareSize Size, IReadOnlyList<Square> Squares, ArrivalFit Fit, Forecast Forecast, IReadOnlyList<SearchSquare> Search, IReadOnlyList<ForecastSquare> Ahead,
-    IReadOnlyList<HindcastCut> Hindcast, IReadOnlyList<int> Weeks);
+    IReadOnlyList<HindcastCut> Hindcast, IReadOnlyList<int> Weeks, IReadOnlyList<SpeedPartJson> Speeds);

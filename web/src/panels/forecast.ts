@@ -35,9 +35,18 @@ function draw(forecast: Forecast | NoForecast, store: Store): Node[] {
       ? 'Its arrival years tell no speed that can be measured.'
       : `Its arrival advances by ${speed(moves.kmPerYear)} km a year (95 % interval ${speed(moves.low)} to ${speed(moves.high)}; ${counted(moves.n, 'square')}).`,
       ' ', el('button', { type: 'button', class: 'link', click: () => store.change({ mode: 'forecast' }) }, 'Show it on the map')),
+    ...speeds(forecast),
     ...searchLists(forecast, store),
     ...trust(forecast.hindcast),
   ];
+}
+
+function speeds({ speeds: parts }: Forecast): Node[] {
+  if (parts.length === 0) return [];
+  const row = (p: Forecast['speeds'][number]) => el('tr', {}, el('th', { scope: 'row' }, p.name), el('td', {}, speed(p.kmPerYear)), el('td', {}, `${speed(p.low)} to ${speed(p.high)}`), el('td', {}, count(p.n)));
+  return [el('details', {}, el('summary', {}, 'Speed by decade and region'),
+    el('table', {}, el('thead', {}, el('tr', {}, ...['', 'Km a year', 'Interval', 'Squares'].map((text) => el('th', { scope: 'col' }, text || el('span', { class: 'unseen' }, 'Part'))))), el('tbody', {}, ...parts.map(row))),
+    el('p', { class: 'note' }, 'Away from where the spread began. Parts without a measurable speed are left out.'))];
 }
 
 function searchLists(forecast: Forecast, store: Store): Node[] {
