@@ -16,9 +16,9 @@ internal static class PresenceEndpoints
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
     }
 
-    private static IResult Presence(CurrentData current, string taxon, string? grid = null, string? periods = null, string? quality = null, string? format = null)
+    private static IResult Presence(CurrentData current, string taxon, string? grid = null, string? periods = null, string? quality = null, string? format = null, string? edition = null)
     {
-        var data = current.Now();
+        var data = current.At(edition);
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
         var map = AnswerPresence.Answer(data, question);
         return format switch
@@ -29,9 +29,9 @@ internal static class PresenceEndpoints
         };
     }
 
-    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null)
+    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, string? edition = null)
     {
-        var data = current.Now();
+        var data = current.At(edition);
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
         var arrivals = AnswerPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
         return Results.Stream(to => ArrivalsGeoJson.WriteAsync(to, size, arrivals, Caption.Of(data, found)), PresenceGeoJson.MediaType);

@@ -60,6 +60,16 @@ public sealed class RecordStore(Database database)
     public IReadOnlyDictionary<Doubts, long> QueueCounts() => Ask(connection =>
         connection.Query<(long Doubts, long Records)>(RecordSql.QueueCounts).ToDictionary(row => (Doubts)row.Doubts, row => row.Records));
 
+    /// <summary>How many records a question names; its limit and page do not matter.</summary>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public long Count(RecordQuery query) => Ask(connection =>
+        Prepare(connection, query, out var conditions, out var values) ? connection.ExecuteScalar<long>(RecordSql.Count(conditions), values) : 0);
+
+    /// <summary>Records that are not rejected, by data set.</summary>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyDictionary<string, long> CountByDataset() => Ask(connection =>
+        connection.Query<(string Dataset, long Records)>(RecordSql.CountByDataset).ToDictionary(row => row.Dataset, row => row.Records));
+
     /// <summary>Every record that a question names, one after the other, without pages.</summary>
     public IEnumerable<StoredRecord> All(RecordQuery query)
     {
@@ -106,6 +116,7 @@ public sealed class RecordStore(Database database)
         Where(RecordSql.Condition.Taxa, "Taxa", query.Taxa);
         Where(RecordSql.Condition.WithoutTaxa, "WithoutTaxa", query.WithoutTaxa);
         Where(RecordSql.Condition.Status, "Status", (long?)query.Status);
+        Where(RecordSql.Condition.WithoutStatus, "WithoutStatus", (long?)query.WithoutStatus);
         Where(RecordSql.Condition.SomeDoubt, "Doubts", (long?)query.Doubts);
         Where(RecordSql.Condition.Recorder, "RecorderNumber", recorder);
         Where(RecordSql.Condition.From, "FromDay", query.From?.DayNumber);
