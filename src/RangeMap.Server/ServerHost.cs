@@ -73,6 +73,7 @@ public static class ServerHost
         personal.MapRecorders();
         personal.MapTaxonChanges();
         personal.MapRecordExports();
+        app.MapGroup("/ogc").AddEndpointFilter<EditionTag>().MapOgc();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");

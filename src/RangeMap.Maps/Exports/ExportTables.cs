@@ -28,6 +28,25 @@ public static class ExportTables
         ],
         ["taxonID", "square", "year"]);
 
+    /// <summary>A presence map.</summary>
+    public static ExportTable PresenceMap { get; } = new(
+        "presence_map", "Presence of one taxon by square and period",
+        "One row for each square and period with records.",
+        ExportGeometry.Square,
+        [
+            new("taxon", ExportKind.Text, "Scientific name.", Dwc + "scientificName"),
+            new("square", ExportKind.Text, "Grid reference of the square."),
+            new("grid", ExportKind.Text, "National grid of the reference."),
+            new("size", ExportKind.Text, "Side of the square."),
+            new("period", ExportKind.Text, "Period as it was asked, an ISO 8601 interval."),
+            new("records", ExportKind.Whole, "Number of records whose place and date lie wholly in the square and period."),
+            new("visits", ExportKind.Whole, "Visits to the square in the period with any taxon of the same group noted."),
+            new("firstYear", ExportKind.Whole, "First certain year in the period."),
+            new("lastYear", ExportKind.Whole, "Last certain year in the period."),
+            new("quality", ExportKind.Text, "Which records count: usable, confirmed or all."),
+        ],
+        ["taxon", "square", "period"]);
+
     /// <summary>Recording effort, also where a taxon was not found.</summary>
     public static ExportTable Effort { get; } = new(
         "effort", "Recording effort by group, square and year",
@@ -44,6 +63,37 @@ public static class ExportTables
             new("meanListLength", ExportKind.Number, "Mean number of taxa of the group noted on a visit."),
         ],
         ["group", "square", "year"]);
+
+    /// <summary>First arrivals.</summary>
+    public static ExportTable Arrivals { get; } = new(
+        "arrivals", "First arrivals by taxon and square",
+        "One row for each taxon and square with records: the first year by whose end the taxon was certainly there.",
+        ExportGeometry.Square,
+        [
+            new("taxonID", ExportKind.Text, "Identifier of the taxon in the taxon list.", Dwc + "taxonID"),
+            new("scientificName", ExportKind.Text, "Scientific name without authorship.", Dwc + "scientificName"),
+            new("square", ExportKind.Text, "Grid reference of the square."),
+            new("grid", ExportKind.Text, "National grid of the reference."),
+            new("size", ExportKind.Text, "Side of the square."),
+            new("year", ExportKind.Whole, "First certain year.", Dwc + "year"),
+        ],
+        ["taxonID", "square"]);
+
+    /// <summary>Squares with anything recorded.</summary>
+    public static ExportTable Squares { get; } = new(
+        "squares", "Squares with records",
+        "One row for each square with records of any taxon.",
+        ExportGeometry.Square,
+        [
+            new("square", ExportKind.Text, "Grid reference of the square."),
+            new("grid", ExportKind.Text, "National grid of the reference."),
+            new("size", ExportKind.Text, "Side of the square."),
+            new("records", ExportKind.Whole, "Number of records of the quality asked."),
+            new("visits", ExportKind.Whole, "Visits: one square, one day, one recorder or party."),
+            new("firstYear", ExportKind.Whole, "First certain year."),
+            new("lastYear", ExportKind.Whole, "Last certain year."),
+        ],
+        ["square"]);
 
     /// <summary>Single records, with the names of Darwin Core.</summary>
     public static ExportTable Records { get; } = new(
@@ -81,5 +131,5 @@ public static class ExportTables
         ["occurrenceID"]);
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<ExportTable> All { get; } = [Presence, Effort, Records];
+    public static IReadOnlyList<ExportTable> All { get; } = [Presence, PresenceMap, Effort, Arrivals, Squares, Records];
 }

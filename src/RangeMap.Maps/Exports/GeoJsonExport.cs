@@ -51,6 +51,16 @@ public static class GeoJsonExport
     private static void WriteFeature(Utf8JsonWriter json, ExportTable table, ReadOnlySpan<JsonEncodedText> names, ExportRow row)
     {
         json.WriteStartObject();
+        WriteBody(json, table, names, row);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes type, geometry and properties of a feature into an object that was begun.</summary>
+    public static void WriteFeature(Utf8JsonWriter json, ExportTable table, ExportRow row) =>
+        WriteBody(json, table, table.Columns.Select(column => JsonEncodedText.Encode(column.Name)).ToArray(), row);
+
+    private static void WriteBody(Utf8JsonWriter json, ExportTable table, ReadOnlySpan<JsonEncodedText> names, ExportRow row)
+    {
         json.WriteString("type"u8, "Feature"u8);
         json.WritePropertyName("geometry"u8);
         if (table.Geometry == ExportGeometry.Square)
@@ -60,7 +70,6 @@ public static class GeoJsonExport
         json.WriteStartObject("properties"u8);
         for (var i = 0; i < names.Length; i++)
             WriteCell(json, names[i], table.Columns[i].Kind, row.Values[i]);
-        json.WriteEndObject();
         json.WriteEndObject();
     }
 
@@ -75,7 +84,7 @@ public static class GeoJsonExport
         json.WriteEndObject();
     }
 
-    internal static void WriteCell(Utf8JsonWriter json, JsonEncodedText name, ExportKind kind, in ExportValue value)
+    private static void WriteCell(Utf8JsonWriter json, JsonEncodedText name, ExportKind kind, in ExportValue value)
     {
         if (!value.HasValue)
         {

@@ -58,7 +58,8 @@ internal static class ExportEndpoints
     private static QueryString Described(HttpRequest request) =>
         QueryString.Create(request.Query.Where(pair => pair.Key != "format").Append(new("format", ExportFormat.Csvw.Word())));
 
-    private static IResult Send(HttpContext http, string path, string tag, string mediaType, string name)
+    /// <summary>Sends a kept file, whole or in parts.</summary>
+    public static IResult Send(HttpContext http, string path, string tag, string mediaType, string name)
     {
         // Packed on the way, the parts of a resumed download would not fit together.
         http.Response.Headers.ContentEncoding = "identity";

@@ -24,9 +24,12 @@ internal sealed class GeometryBlock(DataField geometry, DataField[] edges)
     public async Task WriteAsync(ParquetRowGroupWriter group, CancellationToken cancel)
     {
         await group.WriteAsync(geometry, _places).ConfigureAwait(false);
+        // The boxes' group is optional in the file's schema, and there for every row: level 1.
+        var present = new int[_places.Count];
+        Array.Fill(present, 1);
         for (var i = 0; i < edges.Length; i++)
         {
-            await group.WriteAsync<double>(edges[i], _edges[i].ToArray(), cancellationToken: cancel).ConfigureAwait(false);
+            await group.WriteAllPartsAsync<double>(edges[i], _edges[i].ToArray(), definitionValues: present, repetitionLevels: null, cancellationToken: cancel).ConfigureAwait(false);
             _edges[i].Clear();
         }
 

@@ -22,7 +22,7 @@ public static class ParquetExport
         var edges = Edges.Select(edge => new DataField<double>(edge)).ToArray();
         var schema = new ParquetSchema([.. columns.Select(column => column.Field), geometry, new StructField(BoxColumn, edges)]);
         var block = new GeometryBlock(geometry, edges);
-        await using var writer = await ParquetWriter.CreateAsync(schema, output, new ParquetOptions { CompressionMethod = CompressionMethod.Zstd, UseDateOnlyTypeForDates = true }, cancellationToken: cancel).ConfigureAwait(false);
+        await using var writer = await ParquetWriter.CreateAsync(schema, output, new ParquetOptions { CompressionMethod = CompressionMethod.Snappy, UseDateOnlyTypeForDates = true }, cancellationToken: cancel).ConfigureAwait(false);
         var whole = default(DegreeBox?);
         foreach (var row in rows)
         {
