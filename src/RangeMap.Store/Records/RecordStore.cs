@@ -73,13 +73,15 @@ public sealed class RecordStore(Database database)
     /// <summary>Every record that a question names, one after the other, without pages.</summary>
     public IEnumerable<StoredRecord> All(RecordQuery query)
     {
-        for (string? after = null; ;)
+        const int RowsAPage = 5_000;
+        // The next page is read while this one is worked on.
+        var next = Task.Run(() => Find(query with { Limit = RowsAPage, After = null }));
+        while (next is not null)
         {
-            var page = Find(query with { Limit = 5_000, After = after });
+            var page = next.GetAwaiter().GetResult();
+            next = page.Next is { } after ? Task.Run(() => Find(query with { Limit = RowsAPage, After = after })) : null;
             foreach (var record in page.Records)
                 yield return record;
-            if ((after = page.Next) is null)
-                yield break;
         }
     }
 
