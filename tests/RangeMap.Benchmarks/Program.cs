@@ -18,6 +18,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["http-tiles"] = HttpTiles.RunAsync,
     ["spread"] = _ => SpreadReport.RunAsync(),
     ["change"] = _ => MeasureChange.RunAsync(),
+    ["arrivals"] = _ => ArrivalGrowth.RunAsync(),
 };
 
 if (args.Length is 0 or > 2 || !stages.TryGetValue(args[0], out var run))

@@ -45,6 +45,19 @@ public class ChangeTests(DemoSite site)
     });
 
     [Fact]
+    public Task TheMapOfVisitsTellsHowOftenSquaresWereVisitedAndWhereNobodyCameBack() => site.VisitAsync(async visitor =>
+    {
+        await visitor.OpenAsync(Retreating);
+        await visitor.Page.GetByLabel("Visits", new() { Exact = true }).CheckAsync();
+        var legend = visitor.Page.Locator("#legend");
+        await Expect(legend.GetByRole(AriaRole.Heading)).ToContainTextAsync("Visits for glimmers");
+        await Expect(legend.Locator(".key li")).ToHaveCountAsync(6);
+        await Expect(legend.GetByText("With a dot: well surveyed")).ToBeVisibleAsync();
+        await Expect(legend.GetByText("not since")).ToBeVisibleAsync();
+        Assert.True(await PaintedSquares.CountAsync(visitor.Page) > 0);
+    });
+
+    [Fact]
     public Task OnePeriodIsNotEnoughAndThatIsSaid() => site.VisitAsync(async visitor =>
     {
         await visitor.OpenAsync("#taxon=ostraphyx-nivalis&periods=../..&mode=change&panel=change");

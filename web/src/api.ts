@@ -45,7 +45,10 @@ export interface Estimator {
   refused: string | null;
 }
 
-export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number }
+export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number; movement: string }
+
+/** A square found far ahead of the front, which is measured without it and what spread from it. */
+export interface Jump { square: string | null; year: number; kmAhead: number; kmFromNearest: number; squares: number }
 
 export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
 
@@ -58,6 +61,8 @@ export interface Spread {
   estimators: Estimator[];
   sectors: Sector[];
   phases: Phase[];
+  jumps: Jump[];
+  originRange: { squares: number; low: number; high: number } | null;
   summary: string | null;
   points: { square: string; year: number; distanceKm: number }[];
   line: { slope: number; intercept: number } | null;
@@ -107,6 +112,37 @@ export interface ChangeOfAll extends Omit<Change, 'taxa'> {
 export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surveyed-after'] as const;
 export type Fate = (typeof FATES)[number];
 export interface Fates { features: { properties: { square: string; grid: string; change: Fate } }[]; from: string; to: string }
+
+/** Where recorders of a group looked in two periods. */
+export interface Effort { features: { properties: EffortSquare }[]; group: string | null; from: string; to: string }
+export interface EffortSquare { square: string; visitsBefore: number; visitsAfter: number; wellSurveyedAfter: boolean }
+
+/** Lines of the front with the areas in which they may run. */
+export interface Fronts { features: FrontFeature[]; now: number }
+export interface FrontFeature {
+  geometry: { type: 'MultiLineString'; coordinates: [number, number][][] } | { type: 'MultiPolygon'; coordinates: [number, number][][][] };
+  properties: { kind: 'front' | 'band'; year: number; foretold: boolean };
+}
+
+/** Chances of squares where the species was never found. */
+export interface Foretold { features: { properties: ForetoldSquare }[]; now: number; year: number }
+export interface ForetoldSquare { square: string; now: number; byYear: number; search: number | null }
+
+export interface PastForecast { cut: number; horizon: number; brier: number | null; skill: number | null; skillAgainstNeighbours: number | null; skillAgainstDistance: number | null; auc: number | null; slope: number | null; n: number; refused: string | null }
+
+export interface Forecast {
+  now: number;
+  year: number;
+  expectedSquares: number;
+  low: number;
+  high: number;
+  speed: { kmPerYear: number; low: number; high: number; n: number } | null;
+  search: { square: string; probability: number; find: number; visits: number; why: string }[];
+  ahead: { square: string; arrives: number; there: number }[];
+  weeks: number[];
+  caution: string;
+  hindcast: PastForecast[];
+}
 
 export interface SquarePage {
   square: string;
@@ -158,6 +194,12 @@ export const changeOfAllAddress = ({ size, quality, from, to }: Omit<ChangeQuest
 export const effortAddress = ({ grid, from, to }: Pick<Change, 'grid' | 'from' | 'to'>, group: string | null) =>
   `/effort?grid=${grid}&from=${part(from)}&to=${part(to)}${group === null ? '' : `&group=${part(group)}`}`;
 
+export const effortOfTaxonAddress = ({ taxon, size, from, to }: ChangeQuestion) => `/effort?grid=${size}&from=${part(from)}&to=${part(to)}&taxon=${part(taxon)}`;
+
+export const forecastAddress = (taxon: string, size: Size, format: 'json' | 'geojson' | 'html' | 'gpx') => `/taxa/${part(taxon)}/forecast?grid=${size}&format=${format}`;
+
+export const frontsAddress = (taxon: string, size: Size, years?: string) => `/taxa/${part(taxon)}/fronts?grid=${size}${years === undefined ? '' : `&years=${years}`}`;
+
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
   taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
@@ -169,6 +211,10 @@ export const api = {
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
   changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
   fates: (q: ChangeQuestion, signal?: AbortSignal) => get<Fates>(changeAddress(q, 'geojson'), signal),
+  forecast: (id: string, size: Size, signal?: AbortSignal) => get<Forecast>(forecastAddress(id, size, 'json'), signal),
+  foretold: (id: string, size: Size, signal?: AbortSignal) => get<Foretold>(forecastAddress(id, size, 'geojson'), signal),
+  fronts: (id: string, size: Size, years?: string, signal?: AbortSignal) => get<Fronts>(frontsAddress(id, size, years), signal),
+  effort: (q: ChangeQuestion, signal?: AbortSignal) => get<Effort>(effortOfTaxonAddress(q), signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

@@ -2,9 +2,9 @@
 
 export const SIZES = ['10km', '5km', '2km', '1km'] as const;
 export const QUALITIES = ['usable', 'confirmed', 'all'] as const;
-export const MODES = ['presence', 'arrival', 'change'] as const;
+export const MODES = ['presence', 'arrival', 'forecast', 'change', 'effort'] as const;
 export const SHADINGS = ['latest', 'first'] as const;
-export const PANELS = ['square', 'spread', 'change'] as const;
+export const PANELS = ['square', 'spread', 'forecast', 'change'] as const;
 
 export type Size = (typeof SIZES)[number];
 export type Quality = (typeof QUALITIES)[number];

@@ -50,6 +50,12 @@ describe('panels', () => {
     expect(host.querySelectorAll('.advance .dot').length).toBe(answers.spread('T1').points.length);
   });
 
+  test('squares far ahead of the front are named, and what another origin would change', async () => {
+    const text = await shown(mountSpread, { taxon: 'T1', panel: 'spread' });
+    expect(text).toContain('Far ahead of the front, and left out of it: NY46 in 2014 (143 km ahead, 3 squares by now).');
+    expect(text).toContain('origin in each of the 4 earliest squares: 16 to 17 km a year');
+  });
+
   test('a species with too few squares gets no speed but the reason', async () => {
     const text = await shown(mountSpread, { taxon: 'T3', panel: 'spread' });
     expect(text).toContain('Not enough squares: 1 of at least 10.');

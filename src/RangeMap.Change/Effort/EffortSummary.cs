@@ -10,6 +10,13 @@ namespace RangeMap.Change;
 /// <param name="MeanListLength">Mean number of taxa on a visit; null without visits.</param>
 public sealed record EffortSummary(string Label, int Visits, int Recorders, long Records, int Squares, int WellSurveyed, double? MeanListLength)
 {
+    /// <summary>Sums up a period of a survey.</summary>
+    /// <param name="survey">The survey.</param>
+    /// <param name="period">One of its periods.</param>
+    /// <param name="options">The thresholds of well surveyed; null for the defaults.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An option lies outside its range.</exception>
+    public static EffortSummary Of(GroupSurvey survey, SurveyPeriod period, ChangeOptions? options = null) => Of(period, EffortTable.Of(survey, period, options));
+
     /// <summary>Sums up a period.</summary>
     /// <param name="period">The period.</param>
     /// <param name="effort">Its effort by square.</param>

@@ -15,7 +15,7 @@ public sealed record Forecast(int Now, int Year, double Expected, double Low, do
     /// <exception cref="ArgumentOutOfRangeException">The year lies before the last visit or too far after it.</exception>
     public static Forecast Of(ArrivalFit fit, int year)
     {
-        var now = fit.Sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
+        var now = fit.LastVisit;
         ArgumentOutOfRangeException.ThrowIfLessThan(year, now);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(year, now + MostYearsAhead);
         var open = Enumerable.Range(0, fit.Sites.Count).Where(i => fit.Sites[i].FirstFound is null).ToArray();
@@ -71,4 +71,8 @@ public sealed record Forecast(int Now, int Year, double Expected, double Low, do
 /// <param name="Square">Index of the square.</param>
 /// <param name="Now">Chance that it is there unrecorded.</param>
 /// <param name="ByYear">Chance that it is there by the end of the year that is foretold.</param>
-public readonly record struct ForecastSquare(int Square, double Now, double ByYear);
+public readonly record struct ForecastSquare(int Square, double Now, double ByYear)
+{
+    /// <summary>Chance that it arrives in the years that are foretold.</summary>
+    public double Arrives => ByYear - Now;
+}

@@ -9,6 +9,16 @@ public static class SearchList
     /// <summary>Weight of what a visit tells of the front beside the chance of a find: small, so that it only orders squares of like chance.</summary>
     private const double FrontWeight = 0.1;
 
+    /// <summary>
+    /// The squares that the species is most likely to reach in the years that are foretold, the likeliest first (docs/methods/forecast.md, eq. 13): they lie along the front, and a first find there tells
+    /// how it moves, while most squares of <see cref="Of"/> lie behind it.
+    /// </summary>
+    /// <param name="forecast">The forecast.</param>
+    /// <param name="most">How many.</param>
+    /// <param name="may">False for a square that must not be named; null where all may.</param>
+    public static IReadOnlyList<ForecastSquare> Ahead(Forecast forecast, int most, Func<int, bool>? may = null) =>
+        [.. forecast.Squares.Where(square => square.Arrives > 0 && may?.Invoke(square.Square) != false).OrderByDescending(square => square.Arrives).ThenBy(square => square.Square).Take(most)];
+
     /// <summary>The best squares, the best first.</summary>
     /// <param name="fit">The model.</param>
     /// <param name="forecast">Its forecast.</param>

@@ -13,8 +13,6 @@ namespace RangeMap.Change;
 /// </remarks>
 internal static class BlockBootstrap
 {
-    private const int LeastBlockSquares = 5;
-
     /// <summary>The interval; null when fewer than nine in ten resamples have a line.</summary>
     internal static Interval? SlopeInterval(FirstRecords records, QuantileLine line, SpreadOptions options)
     {
@@ -41,27 +39,7 @@ internal static class BlockBootstrap
         if (records.Origin is null)
             return [.. Enumerable.Range(0, records.Count).Select(i => new[] { i })];
 
-        var order = Enumerable.Range(0, records.Count).OrderBy(i => records.Squares[i].Bearing ?? 0).ToArray();
-        var start = AfterWidestGap([.. order.Select(i => records.Squares[i].Bearing ?? 0)]);
-        var turned = order[start..].Concat(order[..start]).ToArray();
-        var number = Math.Max(2, Math.Min(wanted, records.Count / LeastBlockSquares));
-        return [.. Enumerable.Range(0, number)
-            .Select(b => turned[(int)((long)b * turned.Length / number)..(int)((b + 1L) * turned.Length / number)])];
-    }
-
-    // Wedges are counted from the far side of the widest gap in the bearings, so that turning the map turns them too.
-    private static int AfterWidestGap(double[] bearings)
-    {
-        var start = 0;
-        var widest = bearings[0] + 2 * Math.PI - bearings[^1];
-        for (var i = 1; i < bearings.Length; i++)
-        {
-            // A hair of slack keeps rounding from choosing between equal gaps.
-            if (bearings[i] - bearings[i - 1] > widest + 1e-9)
-                (start, widest) = (i, bearings[i] - bearings[i - 1]);
-        }
-
-        return start;
+        return BearingWedges.Of(Array.ConvertAll(records.Squares, square => square.Bearing), _ => true, wanted);
     }
 
     private static void Draw(int[] counts, ref Pcg chance)

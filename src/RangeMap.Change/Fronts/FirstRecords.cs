@@ -4,7 +4,8 @@ namespace RangeMap.Change;
 /// <param name="Time">Year of the first record.</param>
 /// <param name="DistanceKm">Distance from the origin, km.</param>
 /// <param name="Bearing">Radians clockwise from grid north in [0, 2 pi); null at the origin, or where only distances are known.</param>
-internal readonly record struct FirstRecord(double Time, double DistanceKm, double? Bearing);
+/// <param name="Place">Centre of the square; null where only distances are known.</param>
+internal readonly record struct FirstRecord(double Time, double DistanceKm, double? Bearing, PlanePoint? Place);
 
 /// <summary>First records by square, seen from the origin, in order of time and then of distance.</summary>
 internal sealed class FirstRecords
@@ -85,7 +86,14 @@ internal sealed class FirstRecords
         var unsound = all.Count(d => !double.IsFinite(d.DistanceKm) || !double.IsFinite(d.Time) || d.DistanceKm < 0);
         if (unsound > 0)
             return new([], null, SpreadWords.NotNumbers(unsound, all.Count));
-        return new(all.Select(d => new FirstRecord(d.Time, d.DistanceKm, null)), null, all.Count == 0 ? SpreadWords.NoSquares : null);
+        return new(all.Select(d => new FirstRecord(d.Time, d.DistanceKm, null, null)), null, all.Count == 0 ? SpreadWords.NoSquares : null);
+    }
+
+    /// <summary>The same without the squares at some places.</summary>
+    internal FirstRecords Without(IEnumerable<PlanePoint> places)
+    {
+        var left = places.ToHashSet();
+        return left.Count == 0 ? this : new(Squares.Where(square => square.Place is not { } place || !left.Contains(place)), Origin, Fault);
     }
 
     /// <summary>Why these records cannot carry an estimator with such minima; null when they can.</summary>
@@ -97,11 +105,7 @@ internal sealed class FirstRecords
 
     private static FirstRecord From(SpreadOrigin origin, ArrivalPoint point)
     {
-        double east = point.X - origin.X, north = point.Y - origin.Y;
-        var bearing = Math.Atan2(east, north);
-        return new(
-            point.Time,
-            Math.Sqrt(east * east + north * north),
-            east == 0 && north == 0 ? null : bearing < 0 ? bearing + 2 * Math.PI : bearing);
+        var (distance, bearing) = origin.To(point.X, point.Y);
+        return new(point.Time, distance, bearing, new(point.X, point.Y));
     }
 }

@@ -6,18 +6,24 @@ namespace RangeMap.Change;
 /// </summary>
 internal static class FrontByQuantile
 {
-    internal static SpreadEstimate Measure(FirstRecords records, SpreadOptions options)
+    /// <param name="records">First records without jumps and what spread from them.</param>
+    /// <param name="jumps">Number of squares that were left out, for the note.</param>
+    /// <param name="options">How.</param>
+    /// <returns>The estimate, and the line behind it; no line where refused.</returns>
+    internal static (SpreadEstimate Estimate, FrontLine? Line) Measure(FirstRecords records, int jumps, SpreadOptions options)
     {
         var reason = records.TooFew(options.MinimumFrontSquares, options.MinimumFrontTimes, options.TimeUnit);
         if (reason is not null)
-            return SpreadEstimate.Refuse(SpreadMethods.FrontQuantile, records, reason);
+            return (SpreadEstimate.Refuse(SpreadMethods.FrontQuantile, records, reason), null);
 
         var line = QuantileLine.Fit(records.Times, records.Distances, options.Quantile);
         var interval = BlockBootstrap.SlopeInterval(records, line, options);
         if (interval is null)
-            return SpreadEstimate.Refuse(SpreadMethods.FrontQuantile, records, SpreadWords.NoResamples);
+            return (SpreadEstimate.Refuse(SpreadMethods.FrontQuantile, records, SpreadWords.NoResamples), null);
 
-        var note = line.IsUnique ? null : SpreadWords.NotUnique(line.Slopes, options.TimeUnit);
-        return SpreadEstimate.Of(SpreadMethods.FrontQuantile, records, line.Slope, interval.Value, note);
+        string?[] notes = [jumps > 0 ? SpreadWords.WithoutJumps(jumps) : null, line.IsUnique ? null : SpreadWords.NotUnique(line.Slopes, options.TimeUnit)];
+        var note = string.Join("; ", notes.Where(n => n is not null));
+        var estimate = SpreadEstimate.Of(SpreadMethods.FrontQuantile, records, line.Slope, interval.Value, note.Length > 0 ? note : null);
+        return (estimate, estimate.Refused is null ? new(line.Slope, line.Intercept) : null);
     }
 }

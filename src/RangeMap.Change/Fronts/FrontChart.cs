@@ -8,16 +8,12 @@ public sealed record FrontChart(IReadOnlyList<double> DistancesKm, FrontLine? Li
     /// <summary>The chart that belongs to a report.</summary>
     /// <param name="points">The points that the report was measured from, all finite.</param>
     /// <param name="report">The report.</param>
-    /// <param name="options">The options that it was measured with; null for the defaults.</param>
-    public static FrontChart Of(IReadOnlyList<ArrivalPoint> points, SpreadReport report, SpreadOptions? options = null)
+    public static FrontChart Of(IReadOnlyList<ArrivalPoint> points, SpreadReport report)
     {
         if (report.Origin is not { } origin)
             return new([], null);
         var distances = points.Select(p => Math.Sqrt((p.X - origin.X) * (p.X - origin.X) + (p.Y - origin.Y) * (p.Y - origin.Y))).ToArray();
-        if (report.By(SpreadMethods.FrontQuantile).KmPerYear is null)
-            return new(distances, null);
-        var line = QuantileLine.Fit(points.Select(p => p.Time).ToArray(), distances, (options ?? new()).Quantile);
-        return new(distances, new(line.Slope, line.Intercept));
+        return new(distances, report.Line);
     }
 }
 

@@ -14,6 +14,14 @@ public sealed record SpreadOrigin(double X, double Y)
     /// <summary>Greatest distance, km, of one of those squares from their mean; large when the species began in several places.</summary>
     public double RadiusKm { get; init; }
 
+    /// <summary>Kilometres to a place, and the bearing of it in radians clockwise from grid north in [0, 2 pi); null at the origin.</summary>
+    internal (double Km, double? Bearing) To(double x, double y)
+    {
+        double east = x - X, north = y - Y;
+        var bearing = Math.Atan2(east, north);
+        return (Math.Sqrt(east * east + north * north), east == 0 && north == 0 ? null : bearing < 0 ? bearing + 2 * Math.PI : bearing);
+    }
+
     /// <summary>
     /// The mean of the earliest squares: years are taken whole, from the first on, until they hold the wanted number.
     /// </summary>

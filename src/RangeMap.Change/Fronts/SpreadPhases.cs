@@ -6,7 +6,24 @@ namespace RangeMap.Change;
 /// <param name="KmPerYear">Kilometres per year, or per <see cref="SpreadOptions.TimeUnit"/>.</param>
 /// <param name="Low">Lower end of the interval, same unit.</param>
 /// <param name="High">Upper end of the interval, same unit.</param>
-public sealed record SpreadPhase(double From, double To, double KmPerYear, double Low, double High);
+public sealed record SpreadPhase(double From, double To, double KmPerYear, double Low, double High)
+{
+    /// <summary>What the front did: an interval that holds 0 tells of no movement, whatever its middle says.</summary>
+    public FrontMovement Movement => Low > 0 ? FrontMovement.Advances : High < 0 ? FrontMovement.DrawsBack : FrontMovement.StandsStill;
+}
+
+/// <summary>What a front does during a phase.</summary>
+public enum FrontMovement
+{
+    /// <summary>It moves outwards: the interval of its speed lies above 0.</summary>
+    Advances,
+
+    /// <summary>It cannot be told to move: the interval holds 0.</summary>
+    StandsStill,
+
+    /// <summary>It moves inwards: the interval lies below 0.</summary>
+    DrawsBack,
+}
 
 /// <summary>Asks whether the spread had two speeds, one after the other (docs/methods/spread.md, eq. 9).</summary>
 internal static class SpreadPhases
@@ -20,12 +37,15 @@ internal static class SpreadPhases
     // Beyond this many units of time only times with first records are looked at.
     private const double LongestSeries = 500;
 
-    internal static IReadOnlyList<SpreadPhase> Measure(FirstRecords records, SpreadOptions options)
+    /// <summary>Two phases, or none. Where visits are known a square counts only while it is held, so that a retreat is seen too.</summary>
+    internal static IReadOnlyList<SpreadPhase> Measure(FirstRecords records, IReadOnlyList<VisitedSquare>? visited, SpreadOptions options)
     {
         if (records.TooFew(options.MinimumFrontSquares, 2 * BrokenLine.LeastSide, options.TimeUnit) is not null)
             return [];
 
-        var (times, farthest) = FrontByMaximum.BoundaryByTime(records.Squares, EveryTime(records, options));
+        var (times, farthest) = visited is null
+            ? FrontByMaximum.BoundaryByTime(records.Squares, EveryTime(records, options))
+            : HeldBoundary.ByTime(records, visited, EveryTime(records, options));
         return Measure(times, farthest, options.Confidence);
     }
 

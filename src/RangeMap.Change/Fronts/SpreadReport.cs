@@ -16,6 +16,15 @@ public sealed record SpreadReport(
     /// <summary>Where distances are measured from; null where only distances are known or there are no rows.</summary>
     public SpreadOrigin? Origin { get; init; }
 
+    /// <summary>How the front speed depends on where the origin is put; null where there is no front speed.</summary>
+    public OriginRange? OriginRange { get; init; }
+
+    /// <summary>The line of the front; null where there is no front speed.</summary>
+    public FrontLine? Line { get; init; }
+
+    /// <summary>Squares far ahead of the front, in order of time; they are left out of the front's line and of the phases.</summary>
+    public IReadOnlyList<SpreadJump> Jumps { get; init; } = [];
+
     /// <summary>Time of the earliest first record; null without any.</summary>
     public double? FirstYear { get; init; }
 

@@ -8,31 +8,32 @@ internal static class SpreadSummary
     // A difference between the front and the average of first records that deserves a sentence.
     private const double Telling = 0.25;
 
-    // Below this share of its former speed a front is said to stand.
-    private const double StandingShare = 0.1;
-
     // An estimated origin wider than this, in squares, is no single place.
     private const double WideOriginSquares = 10;
 
     private static readonly string[] Compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
-    internal static string Of(
-        SpreadOrigin? origin,
-        IReadOnlyList<SpreadEstimate> estimators,
-        IReadOnlyList<SectorSpeed> sectors,
-        IReadOnlyList<SpreadPhase> phases,
-        SpreadOptions options)
+    /// <summary>All that a summary tells of.</summary>
+    internal sealed record Findings(
+        SpreadOrigin? Origin, IReadOnlyList<SpreadEstimate> Estimators, IReadOnlyList<SectorSpeed> Sectors, IReadOnlyList<SpreadPhase> Phases,
+        IReadOnlyList<SpreadJump> Jumps, OriginRange? OriginRange, SpreadOptions Options);
+
+    internal static string Of(Findings found)
     {
-        var front = estimators.Single(e => e.Method == SpreadMethods.FrontQuantile);
-        var average = estimators.Single(e => e.Method == SpreadMethods.AllPoints);
+        var options = found.Options;
+        var front = found.Estimators.Single(e => e.Method == SpreadMethods.FrontQuantile);
+        var average = found.Estimators.Single(e => e.Method == SpreadMethods.AllPoints);
         IEnumerable<string?> sentences =
         [
             // Where the speed changed, that is the finding; a single speed comes after it.
-            Change(phases, options),
+            Change(found.Phases, options),
             Headline(front, options),
             front.KmPerYear is null ? Instead(average, options) : Disagreement(front, average),
-            Direction(sectors, options),
-            WideOrigin(origin, options),
+            ByVisits(front, found.Estimators.Single(e => e.Method == SpreadMethods.IntervalCensored)),
+            Direction(found.Sectors, options),
+            Jumps(found.Jumps),
+            WideOrigin(found.Origin, options),
+            OriginMatters(front, found.OriginRange),
         ];
         return string.Join(' ', sentences.Where(s => s is not null));
     }
@@ -64,15 +65,48 @@ internal static class SpreadSummary
             : Text($"The average of all first records is faster ({Round(average.KmPerYear)}): the rear of the first records moves out faster than their front, as when the spread slows or nears its limit.");
     }
 
+    private static string? ByVisits(SpreadEstimate front, SpreadEstimate intervals)
+    {
+        if (intervals.KmPerYear is null || !(front.Low > 0) || Math.Abs(front.KmPerYear!.Value - intervals.KmPerYear.Value) <= Telling * front.KmPerYear.Value)
+            return null;
+
+        return intervals.KmPerYear > front.KmPerYear
+            ? Text($"Dated by the visits that found nothing before, arrivals give a faster spread ({Round(intervals.KmPerYear)}): either those visits missed a species that was there, or far squares were found long after they were reached.")
+            : Text($"Dated by the visits that found nothing before, arrivals give a slower spread ({Round(intervals.KmPerYear)}): a few squares far ahead lead the front, or many squares near the origin were reached late or not at all.");
+    }
+
     private static string? Change(IReadOnlyList<SpreadPhase> phases, SpreadOptions options)
     {
         if (phases.Count < 2)
             return null;
 
         var (before, after) = (phases[0].KmPerYear, phases[1].KmPerYear);
-        var change = after > before ? "quickened" : after < StandingShare * before ? "came to a stand" : "slowed";
-        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved out by {Round(before)} km a {options.TimeUnit} before and {Round(after)} after, so no single speed tells it all.");
+        var change = phases[1].Movement switch
+        {
+            FrontMovement.DrawsBack => "turned into a retreat",
+            FrontMovement.StandsStill when phases[0].Movement != FrontMovement.StandsStill => "came to a stand",
+            _ => after > before ? "quickened" : "slowed",
+        };
+        return Text($"The spread {change} about {phases[1].From:0}: the farthest square moved {Outwards(before)} km a {options.TimeUnit} before and {Outwards(after)} after, so no single speed tells it all.");
     }
+
+    private static string Outwards(double speed) => speed < 0 ? $"in by {Round(-speed)}" : $"out by {Round(speed)}";
+
+    private static string? Jumps(IReadOnlyList<SpreadJump> jumps)
+    {
+        if (jumps.Count == 0)
+            return null;
+        var farthest = jumps.MaxBy(jump => jump.KmAhead)!;
+        var spread = jumps.Sum(jump => jump.Squares - 1);
+        var which = jumps.Count == 1 ? "One square lies" : Text($"{jumps.Count} squares lie");
+        var followed = spread == 0 ? "" : Text($" {spread} more spread from there, as from a second introduction.");
+        return Text($"{which} far ahead of the front and of every earlier square (up to {Round(farthest.KmAhead)} km beyond the front, in {farthest.Time:0}): carried, brought in once more, or to be checked.{followed} The front is measured without {(jumps.Count == 1 && spread == 0 ? "it" : "them")}.");
+    }
+
+    private static string? OriginMatters(SpreadEstimate front, OriginRange? range) =>
+        range is { Squares: > 1 } && front.Low > 0 && range.High - range.Low > Telling * front.KmPerYear
+            ? Text($"Measured from one or other of the {range.Squares} earliest squares the front speed would be {Round(range.Low)} to {Round(range.High)}.")
+            : null;
 
     private static string? Direction(IReadOnlyList<SectorSpeed> sectors, SpreadOptions options)
     {

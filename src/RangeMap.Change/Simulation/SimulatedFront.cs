@@ -53,6 +53,30 @@ public sealed record SimulatedFront
         return found;
     }
 
+    /// <summary>Every visit, with what it found; the law is that of <see cref="FirstRecords"/>, the draws are others.</summary>
+    /// <param name="seed">The same seed gives the same visits.</param>
+    public IReadOnlyList<SquareVisit> Visits(ulong seed)
+    {
+        var chance = new Pcg(seed, 13);
+        var side = (int)Math.Ceiling(Math.Max(SpeedKmPerYear, LaterSpeedKmPerYear) * (Years + 4 * ArrivalDeviation) / SideKm);
+        var places = PlacesWithin(SpeedKmPerYear * Years, ref chance);
+        var found = Scheme == DetectionScheme.Full ? 1 : 0.5;
+        var visits = new List<SquareVisit>();
+        for (var square = 0; square < side * side; square++)
+        {
+            double x = (square % side + 0.5) * SideKm, y = (square / side + 0.5) * SideKm;
+            var arrival = Reached(Math.Sqrt(x * x + y * y)) + ArrivalDeviation * chance.NextNormal();
+            var nearness = Nearness(places, x, y);
+            for (var year = 0; year < Years; year++)
+            {
+                if (chance.NextChance(VisitChance(year, nearness) / found))
+                    visits.Add(new(x, y, year, year >= arrival && chance.NextChance(found)));
+            }
+        }
+
+        return visits;
+    }
+
     private double Reached(double distance)
     {
         var year = distance / SpeedKmPerYear;

@@ -8,10 +8,14 @@ public sealed class ArrivalFit
     private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
     {
         (Sites, Surface, Detection, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surface, detection, unsuited, years, options, reached, squares);
+        LastVisit = sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
     }
 
     /// <summary>The squares that were given.</summary>
     public IReadOnlyList<ArrivalSite> Sites { get; }
+
+    /// <summary>Last year with visits.</summary>
+    public int LastVisit { get; }
 
     /// <summary>Arrival year of each square, in the order given.</summary>
     public IReadOnlyList<SquareArrivalYear> Squares { get; }

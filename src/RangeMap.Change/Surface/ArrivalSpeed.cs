@@ -11,7 +11,7 @@ public static class ArrivalSpeed
     /// </summary>
     public static (double KmPerYear, Interval Interval, int Squares)? Of(ArrivalFit fit)
     {
-        var last = fit.Sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
+        var last = fit.LastVisit;
         var used = Enumerable.Range(0, fit.Sites.Count).Where(i => fit.Reached(i, last) >= 0.5).ToArray();
         if (used.Length < fit.Options.LeastSquares)
             return null;

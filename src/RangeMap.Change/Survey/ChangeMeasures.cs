@@ -11,16 +11,16 @@ public sealed class ChangeMeasures
     private ChangeMeasures(GroupSurvey survey, ChangeOptions options)
     {
         (_survey, _options) = (survey, options);
-        Effort = [.. survey.Periods.Select(period => EffortSummary.Of(period, EffortTable.Of(survey, period, options)))];
+        Effort = [.. survey.Periods.Select(period => EffortSummary.Of(survey, period, options))];
         _corrected = EffortCorrectedChange.Prepare(survey, options);
-        _effort = EffortChange.Of(survey);
+        _effort = EffortChange.Between(Effort);
     }
 
     /// <summary>Effort of each period, all squares together.</summary>
     public IReadOnlyList<EffortSummary> Effort { get; }
 
     /// <summary>How effort grew from the first period to the last; null where there are not two.</summary>
-    public EffortRatio? EffortRatio => Effort.Count < 2 ? null : EffortRatio.Of(Effort[0], Effort[^1]);
+    public EffortRatio? EffortRatio => _effort is null ? null : EffortRatio.Of(_effort.Before, _effort.After);
 
     /// <summary>Computes what the taxa share.</summary>
     /// <param name="survey">A whole group: the measures corrected for effort lean on the other taxa.</param>

@@ -81,5 +81,5 @@ public static class ChangeVerdict
         Array.Exists(given, estimate => estimate.Method is ChangeMethods.RelativeIndex or ChangeMethods.NeighbourhoodFrequency) ? VerdictWords.Relative : null;
 
     private static bool SameLists(EffortChange effort) =>
-        effort.Before.ListLength > 0 && effort.After.ListLength / effort.Before.ListLength is > 1 / SameLength and < SameLength;
+        EffortRatio.Of(effort.Before, effort.After).MeanListLength is > 1 / SameLength and < SameLength;
 }

@@ -24,7 +24,7 @@ internal sealed class NeighbourhoodFrequency
             : squares < options.LeastSquaresNeighbourhood ? TrendWords.NotEnough("squares with finds", squares, options.LeastSquaresNeighbourhood)
             : null;
         if (_refused is null)
-            (_frequencies, _blocks) = (LocalFrequencies.Of(survey, _before, _after, options), SpatialBlocks.Of(survey.Squares, square => survey.Periods.Any(period => !period.Found.InSquare(square).IsEmpty)));
+            (_frequencies, _blocks) = (LocalFrequencies.Of(survey, _before, _after, options), HalvedBlocks.Of(survey.Squares, square => survey.Periods.Any(period => !period.Found.InSquare(square).IsEmpty)));
     }
 
     internal ChangeEstimate Of(int taxon)

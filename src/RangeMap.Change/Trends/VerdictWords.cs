@@ -16,7 +16,7 @@ internal static class VerdictWords
     internal static string Effort(EffortChange effort)
     {
         var (before, after) = (effort.Before, effort.After);
-        return Text($"Recorders made {Visits(before.Visits, after.Visits)} in {effort.LabelAfter} ({after.Visits}) as in {effort.LabelBefore} ({before.Visits}), to {after.Squares} squares instead of {before.Squares}, and noted {after.ListLength:0.0} taxa a visit instead of {before.ListLength:0.0}.");
+        return Text($"Recorders made {Visits(before.Visits, after.Visits)} in {after.Label} ({after.Visits}) as in {before.Label} ({before.Visits}), to {after.Squares} squares instead of {before.Squares}, and noted {after.MeanListLength ?? 0:0.0} taxa a visit instead of {before.MeanListLength ?? 0:0.0}.");
     }
 
     internal static string Disagree(ChangeEstimate[] up, ChangeEstimate[] down) =>
@@ -70,7 +70,7 @@ internal static class VerdictWords
     }
 
     internal static string RateSetAside(EffortChange effort) =>
-        Text($"The share of visits with the taxon is set aside, because lists have grown {(effort.After.ListLength > effort.Before.ListLength ? "longer" : "shorter")}.");
+        Text($"The share of visits with the taxon is set aside, because lists have grown {(effort.After.MeanListLength > effort.Before.MeanListLength ? "longer" : "shorter")}.");
 
     internal static string? Missing(int refused, int all) => refused == 0 || refused == all
         ? null

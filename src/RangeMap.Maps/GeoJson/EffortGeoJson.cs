@@ -53,8 +53,8 @@ public static class EffortGeoJson
             Write(writer, "After", square.After);
             writer.Json.WriteNumber("gained"u8, square.Gained);
             writer.Json.WriteNumber("lost"u8, square.Lost);
-            Write(writer, "similarity", square.Similarity);
-            Write(writer, "turnover", square.Turnover);
+            writer.WriteNumber("similarity", square.Similarity, Decimals);
+            writer.WriteNumber("turnover", square.Turnover, Decimals);
             await writer.EndFeatureAsync(cancel).ConfigureAwait(false);
         }
 
@@ -68,13 +68,5 @@ public static class EffortGeoJson
         writer.Json.WriteNumber($"taxa{when}", effort.Taxa);
         writer.Json.WriteNumber($"coverage{when}", Math.Round(effort.Coverage, Decimals));
         writer.Json.WriteBoolean($"wellSurveyed{when}", effort.WellSurveyed);
-    }
-
-    private static void Write(GeoJsonWriter writer, string name, double? value)
-    {
-        if (value is { } number)
-            writer.Json.WriteNumber(name, Math.Round(number, Decimals));
-        else
-            writer.Json.WriteNull(name);
     }
 }

@@ -39,7 +39,7 @@ internal static class GeoJsonPolygon
     }
 
     /// <summary>By way of decimal, which writes neither exponents nor a negative zero.</summary>
-    private static decimal Rounded(double degrees)
+    internal static decimal Rounded(double degrees)
     {
         var rounded = Math.Round((decimal)degrees, 6);
         return rounded == 0 ? 0 : rounded;

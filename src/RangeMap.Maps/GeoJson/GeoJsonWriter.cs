@@ -37,6 +37,77 @@ internal sealed class GeoJsonWriter(Stream output) : IAsyncDisposable
         Json.WriteString(PropertyNames.Grid, NationalGrid.Get(square.Grid).Code);
     }
 
+    /// <summary>Starts a feature of another shape up to its properties.</summary>
+    public void StartFeature(string id, Action writeGeometry)
+    {
+        Json.WriteStartObject();
+        Json.WriteString("type"u8, "Feature"u8);
+        Json.WriteString("id"u8, id);
+        Json.WritePropertyName("geometry"u8);
+        writeGeometry();
+        Json.WriteStartObject("properties"u8);
+    }
+
+    /// <summary>Writes lines as one geometry.</summary>
+    public void WriteLines(IEnumerable<IReadOnlyList<LatLon>> lines)
+    {
+        StartGeometry("MultiLineString"u8);
+        foreach (var line in lines)
+            WritePoints(line);
+        EndGeometry();
+    }
+
+    /// <summary>Writes areas, each of an outer ring and its holes, as one geometry.</summary>
+    public void WriteAreas(IEnumerable<IReadOnlyList<LatLon[]>> areas)
+    {
+        StartGeometry("MultiPolygon"u8);
+        foreach (var area in areas)
+        {
+            Json.WriteStartArray();
+            foreach (var ring in area)
+                WritePoints(ring);
+            Json.WriteEndArray();
+        }
+
+        EndGeometry();
+    }
+
+    private void StartGeometry(ReadOnlySpan<byte> type)
+    {
+        Json.WriteStartObject();
+        Json.WriteString("type"u8, type);
+        Json.WriteStartArray("coordinates"u8);
+    }
+
+    private void EndGeometry()
+    {
+        Json.WriteEndArray();
+        Json.WriteEndObject();
+    }
+
+    private void WritePoints(IReadOnlyList<LatLon> points)
+    {
+        Json.WriteStartArray();
+        foreach (var point in points)
+        {
+            Json.WriteStartArray();
+            Json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Longitude));
+            Json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Latitude));
+            Json.WriteEndArray();
+        }
+
+        Json.WriteEndArray();
+    }
+
+    /// <summary>Writes a property that is a number, rounded, or null.</summary>
+    public void WriteNumber(string name, double? value, int decimals)
+    {
+        if (value is { } number)
+            Json.WriteNumber(name, Math.Round((decimal)number, decimals));
+        else
+            Json.WriteNull(name);
+    }
+
     public async ValueTask EndFeatureAsync(CancellationToken cancel)
     {
         Json.WriteEndObject();

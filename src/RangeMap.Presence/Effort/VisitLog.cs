@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace RangeMap.Presence;
 
 /// <summary>Every visit of a data folder, with the taxa noted on it: what effort is measured from. A group under addition, like <see cref="TaxonCube"/>.</summary>
@@ -70,9 +72,29 @@ public sealed class VisitLog
         return Gather(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(entries));
     }
 
+    /// <summary>By square first, whose numbers alone compare quickest, then within each square.</summary>
+    private static void Sort(Span<VisitEntry> entries)
+    {
+        var squares = ArrayPool<long>.Shared.Rent(entries.Length);
+        for (var i = 0; i < entries.Length; i++)
+            squares[i] = entries[i].SquareCode;
+        squares.AsSpan(0, entries.Length).Sort(entries);
+        for (var start = 0; start < entries.Length;)
+        {
+            var end = start + 1;
+            while (end < entries.Length && squares[end] == squares[start])
+                end++;
+            if (end - start > 1)
+                entries[start..end].Sort();
+            start = end;
+        }
+
+        ArrayPool<long>.Shared.Return(squares);
+    }
+
     private static int SumInPlace(Span<VisitEntry> entries)
     {
-        entries.Sort();
+        Sort(entries);
         var count = 0;
         for (var i = 0; i < entries.Length;)
         {

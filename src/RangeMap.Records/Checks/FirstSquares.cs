@@ -33,7 +33,7 @@ internal sealed class FirstSquares
 
     private void Grow()
     {
-        var larger = new Slot[_slots.Length / 2 * 3];
+        var larger = WidePages.Array<Slot>(_slots.Length / 2 * 3);
         foreach (var slot in _slots)
         {
             if (slot.Hash != 0)

@@ -12,7 +12,7 @@ internal sealed class TaggedHashes(long expected = 0)
     private const int TagBits = 16;
     private const ulong TagMask = (1UL << TagBits) - 1;
 
-    private ulong[] _slots = new ulong[Math.Max(1 << 10, ExpectedRows.SlotsFor(expected))];
+    private ulong[] _slots = WidePages.Array<ulong>(Math.Max(1 << 10, ExpectedRows.SlotsFor(expected)));
     private int _count;
 
     /// <summary>Tells of a hash that will be added soon.</summary>
@@ -54,7 +54,7 @@ internal sealed class TaggedHashes(long expected = 0)
 
     private void Grow()
     {
-        var larger = new ulong[_slots.Length / 2 * 3];
+        var larger = WidePages.Array<ulong>(_slots.Length / 2 * 3);
         ushort first = 0;
         foreach (var entry in _slots)
         {

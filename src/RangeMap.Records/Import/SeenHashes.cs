@@ -4,7 +4,7 @@ namespace RangeMap.Records;
 /// <param name="expected">Hashes to make room for at once, which spares memory that growing leaves behind; more still fit.</param>
 internal sealed class SeenHashes(long expected = 0)
 {
-    private ulong[] _slots = new ulong[Math.Max(1 << 12, (int)System.Numerics.BitOperations.RoundUpToPowerOf2((ulong)ExpectedRows.SlotsFor(expected)))];
+    private ulong[] _slots = WidePages.Array<ulong>(Math.Max(1 << 12, (int)System.Numerics.BitOperations.RoundUpToPowerOf2((ulong)ExpectedRows.SlotsFor(expected))));
     private int _count;
     private bool _hasZero;
 
@@ -57,7 +57,7 @@ internal sealed class SeenHashes(long expected = 0)
 
     private void Grow()
     {
-        var larger = new ulong[_slots.Length * 2];
+        var larger = WidePages.Array<ulong>(_slots.Length * 2);
         foreach (var hash in _slots)
         {
             if (hash != 0)

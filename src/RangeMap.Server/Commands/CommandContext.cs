@@ -19,4 +19,17 @@ public sealed record CommandContext(TextWriter Out, TextWriter Error, TextReader
 
     /// <summary>Writes one object as a line of JSON.</summary>
     public void WriteJson<T>(T value) => Out.WriteLine(JsonSerializer.Serialize(value, Json));
+
+    /// <summary>Writes what a command makes to a file, or to where results go.</summary>
+    /// <param name="file">The file; null for none.</param>
+    /// <param name="write">Writes to a stream, which is not closed.</param>
+    internal async Task DeliverAsync(string? file, Func<Stream, Task> write)
+    {
+        using var bytes = new MemoryStream();
+        await write(bytes);
+        if (file is not null)
+            await File.WriteAllBytesAsync(file, bytes.ToArray());
+        else
+            await Out.WriteAsync(System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
+    }
 }

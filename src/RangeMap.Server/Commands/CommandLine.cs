@@ -73,6 +73,7 @@ public static class CommandLine
         SpreadCommand.Make(context),
         ChangeCommand.Make(context),
         ForecastCommand.Make(context),
+        FrontsCommand.Make(context),
         GridCommand.Make(context),
         SimulateCommand.Make(context),
         VerifyCommand.Make(context),

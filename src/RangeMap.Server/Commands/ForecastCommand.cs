@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RangeMap.Maps;
 
 namespace RangeMap.Server;
 
@@ -9,15 +10,24 @@ internal static class ForecastCommand
     {
         var taxon = new Argument<string>("taxon") { Description = "Identifier or scientific name." };
         var year = new Option<int?>("--year") { Description = "The year to foretell; the one after the last visits where none is named.", HelpName = "YEAR" };
+        var format = new Option<string>("--format") { Description = "text, or geojson for the chance of every square.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "geojson");
         var command = new Command("forecast", "Foretell where a spreading taxon will be, name squares to search, and tell how past forecasts did.")
         {
-            taxon, year, CommonOptions.Grid, CommonOptions.Data, CommonOptions.Json,
+            taxon, year, format, CommonOptions.Grid, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
         };
-        command.SetAction(parsed =>
+        command.SetAction(async (parsed, cancel) =>
         {
             var data = new CurrentData(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
-            var forecast = ForecastJson.Of(
-                data, ForecastSpread.Answer(data, data.Find(parsed.GetRequiredValue(taxon)), Ask.Size(parsed.GetValue(CommonOptions.Grid)), parsed.GetValue(year)));
+            var answer = ForecastSpread.Answer(data, data.Find(parsed.GetRequiredValue(taxon)), Ask.Size(parsed.GetValue(CommonOptions.Grid)), parsed.GetValue(year));
+            if (parsed.GetRequiredValue(format) == "geojson")
+            {
+                await context.DeliverAsync(parsed.GetValue(CommonOptions.Output), to => ForecastGeoJson.WriteAsync(
+                    to, answer.Size, answer.Forecast.Now, answer.Forecast.Year, ForecastSpread.Squares(answer), Caption.Of(data, answer.Taxon), cancel));
+                return;
+            }
+
+            var forecast = ForecastJson.Of(data, answer);
             if (parsed.GetValue(CommonOptions.Json))
                 context.WriteJson(forecast);
             else
@@ -37,8 +47,12 @@ internal static class ForecastCommand
         to.WriteLine($"{"square",-10}{"there by then",14}{"a visit finds",15}{"visits",8}");
         foreach (var square in forecast.Search)
             to.WriteLine(FormattableString.Invariant($"{square.Square,-10}{square.Probability,14:0.00}{square.Find,15:0.00}{square.Visits,8}  {square.Why}"));
-        if (forecast.Search is [{ Weeks.Count: > 0 } first, ..])
-            to.WriteLine($"Best weeks of the year: {string.Join(", ", first.Weeks)}.");
+        to.WriteLine();
+        to.WriteLine($"{"square",-10}{"reached next",14}{"there already",15}");
+        foreach (var square in forecast.Ahead)
+            to.WriteLine(FormattableString.Invariant($"{square.Square,-10}{square.Arrives,14:0.00}{square.There,15:0.00}"));
+        if (forecast.Search.Count > 0 && forecast.Weeks.Count > 0)
+            to.WriteLine($"Best weeks of the year: {string.Join(", ", forecast.Weeks)}.");
         to.WriteLine(forecast.Caution);
         to.WriteLine();
         to.WriteLine($"{"forecast of",-14}{"Brier",8}{"skill",8}{"beside",8}{"distance",10}{"AUC",8}{"slope",8}{"n",8}");

@@ -31,23 +31,12 @@ internal static class PresenceCommand
                 return;
             }
 
-            using var bytes = new MemoryStream();
-            if (parsed.GetRequiredValue(format) == "geojson")
-                await PresenceGeoJson.WriteAsync(bytes, map, Caption.Of(data, question.Taxon), cancel);
-            else
-                await PresenceCsv.WriteAsync(bytes, map, cancel);
-            Deliver(context, bytes, parsed.GetValue(CommonOptions.Output));
+            await context.DeliverAsync(parsed.GetValue(CommonOptions.Output), to => parsed.GetRequiredValue(format) == "geojson"
+                ? PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon), cancel)
+                : PresenceCsv.WriteAsync(to, map, cancel));
             Explain(context.Error, map);
         });
         return command;
-    }
-
-    private static void Deliver(CommandContext context, MemoryStream bytes, string? file)
-    {
-        if (file is not null)
-            File.WriteAllBytes(file, bytes.ToArray());
-        else
-            context.Out.Write(System.Text.Encoding.UTF8.GetString(bytes.ToArray()));
     }
 
     private static void Explain(TextWriter to, Presence.PresenceMap map)

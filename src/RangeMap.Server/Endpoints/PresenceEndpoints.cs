@@ -12,7 +12,7 @@ internal static class PresenceEndpoints
             .WithSummary("Squares with records, by period: GeoJSON, or with format= csv, gpkg or parquet.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/arrivals", Arrivals)
-            .WithSummary("The first certain year of every square, as GeoJSON.")
+            .WithSummary("The first certain year of every square, as GeoJSON; with model=true the year that the arrival model gives, with its interval and the local speed.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
     }
 
@@ -40,10 +40,16 @@ internal static class PresenceEndpoints
         return ExportEndpoints.Send(http, path, tag, format.MediaType(), FileNames.Of("presence", [question.Taxon], false, question.Size, data) + format.Ending());
     }
 
-    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, string? edition = null)
+    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, bool model = false, string? edition = null)
     {
         var data = current.At(edition);
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
+        if (model)
+        {
+            var modelled = DrawFronts.Arrivals(data, found, size);
+            return Results.Stream(to => ModelledArrivalsGeoJson.WriteAsync(to, size, modelled, Caption.Of(data, found)), PresenceGeoJson.MediaType);
+        }
+
         var arrivals = AnswerPresence.Arrivals(data, found, size, Ask.Quality(quality)).Select(arrival => new SquareArrival(arrival.Square, arrival.Year));
         return Results.Stream(to => ArrivalsGeoJson.WriteAsync(to, size, arrivals, Caption.Of(data, found)), PresenceGeoJson.MediaType);
     }

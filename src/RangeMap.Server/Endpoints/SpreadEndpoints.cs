@@ -8,9 +8,9 @@ internal static class SpreadEndpoints
             .WithTags("Spread")
             .WithSummary("Speeds of spread by several methods, each with interval and number of squares, or the reason why there is none.");
 
-    private static SpreadJson Spread(CurrentData current, string taxon, string? grid = null, string? origin = null)
+    private static SpreadJson Spread(CurrentData current, string taxon, string? grid = null, string? origin = null, bool model = false)
     {
         var data = current.Now();
-        return SpreadJson.Of(MeasureSpread.Answer(data, data.Find(taxon), Ask.Size(grid), string.IsNullOrEmpty(origin) ? null : Ask.Square(origin)));
+        return SpreadJson.Of(MeasureSpread.Answer(data, data.Find(taxon), Ask.Size(grid), string.IsNullOrEmpty(origin) ? null : Ask.Square(origin), model));
     }
 }

@@ -15,13 +15,15 @@ namespace RangeMap.Server;
 /// <param name="Speed">Speed of the arrival surface; null where it is not measurable.</param>
 /// <param name="ScatterYears">Standard deviation of single squares' arrivals round the surface.</param>
 /// <param name="Search">Squares to search, the best first; none for a sensitive species.</param>
+/// <param name="Ahead">Squares that the species is most likely to reach in the years that are foretold, the likeliest first; none for a sensitive species.</param>
+/// <param name="Weeks">Best weeks of the year to look.</param>
 /// <param name="Caution">What to bear in mind in the field.</param>
 /// <param name="Hindcast">How forecasts from past years would have done.</param>
 internal sealed record ForecastJson(
     string Taxon, string Grid, long Edition, int Now, int Year, double ExpectedSquares, double Low, double High, ForecastSpeedJson? Speed, double ScatterYears,
-    IReadOnlyList<SearchJson> Search, string Caution, IReadOnlyList<HindcastJson> Hindcast)
+    IReadOnlyList<SearchJson> Search, IReadOnlyList<AheadJson> Ahead, IReadOnlyList<int> Weeks, string Caution, IReadOnlyList<HindcastJson> Hindcast)
 {
-    private const string FieldCaution =
+    internal const string FieldCaution =
         "A forecast is no permission: ask before you enter land, keep to paths, tell somebody where you go, and leave what you find where it is unless you hold a licence.";
 
     public static ForecastJson Of(DataSnapshot data, ForecastAnswer answer) => new(
@@ -29,7 +31,8 @@ internal sealed record ForecastJson(
         Math.Round(answer.Forecast.Expected, 1), answer.Forecast.Low, answer.Forecast.High,
         ArrivalSpeed.Of(answer.Fit) is { } speed ? new(Math.Round(speed.KmPerYear, 4), Math.Round(speed.Interval.Low, 4), Math.Round(speed.Interval.High, 4), speed.Squares) : null,
         Math.Round(answer.Fit.ScatterYears, 3),
-        [.. answer.Search.Select(square => SearchJson.Of(answer, square))], FieldCaution,
+        [.. answer.Search.Select(square => SearchJson.Of(answer, square))],
+        [.. answer.Ahead.Select(square => new AheadJson(answer.Squares[square.Square].ToString(), Math.Round(square.Arrives, 3), Math.Round(square.Now, 3)))], answer.Weeks, FieldCaution,
         [.. answer.Hindcast.Select(HindcastJson.Of)]);
 }
 
@@ -50,6 +53,9 @@ internal sealed record SearchJson(string Square, double Probability, double Find
         },
         answer.Weeks);
 }
+
+/// <summary>A square along the front.</summary>
+internal sealed record AheadJson(string Square, double Arrives, double There);
 
 /// <summary>Scores of the forecast from one past year; skills are above 0 where it did better than the reference.</summary>
 internal sealed record HindcastJson(

@@ -1,5 +1,6 @@
 using RangeMap.Change;
 using RangeMap.Grids;
+using RangeMap.Maps;
 using RangeMap.Presence;
 using RangeMap.Records;
 
@@ -25,15 +26,34 @@ internal static class ForecastSpread
         data.Answers.GetOrMake((taxon.Number, size, year, "forecast"), () =>
         {
             var fitted = Fit(data, taxon, size);
-            if (fitted.Answer.Fit is not { } fit)
-                throw new UserException($"No forecast can be made: {fitted.Answer.Refused}", "taxon", "Forecasts are for species that spread and whose group is visited where they are not found, too.");
-            var now = fit.Sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
+            var fit = Needed(fitted, "forecast");
+            var now = fit.LastVisit;
             var until = year ?? now + 1;
             if (until < now || until > now + Forecast.MostYearsAhead)
                 throw new UserException($"{until} is out of reach of a forecast.", "year", $"The last visits are of {now}: ask for {now} to {now + Forecast.MostYearsAhead}.") { IsArgument = true };
             var forecast = Forecast.Of(fit, until);
-            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), Weeks(data, taxon));
+            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), SearchList.Ahead(forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), Weeks(data, taxon));
         });
+
+    /// <summary>The model.</summary>
+    /// <exception cref="UserException">There is none.</exception>
+    public static ArrivalFit Needed(FittedSpread fitted, string what) => fitted.Answer.Fit
+        ?? throw new UserException($"No {what} can be given: {fitted.Answer.Refused}", "taxon", "This needs a species that spreads and whose group is visited where it is not found, too.");
+
+    /// <summary>The chance of each square for a map; none for a sensitive species.</summary>
+    public static IEnumerable<ForetoldSquare> Squares(ForecastAnswer answer)
+    {
+        if (answer.Taxon.GeneraliseTo is not null)
+            return [];
+        var places = answer.Search.Select((square, i) => (square.Square, Place: i + 1)).ToDictionary(pair => pair.Square, pair => pair.Place);
+        return answer.Forecast.Squares.Select(square => new ForetoldSquare(answer.Squares[square.Square], square.Now, square.ByYear, places.TryGetValue(square.Square, out var place) ? place : null));
+    }
+
+    /// <summary>Squares to search as places to go to, those next to be reached first.</summary>
+    public static IEnumerable<Waypoint> Waypoints(ForecastAnswer answer) =>
+        answer.Ahead.Select(square => new Waypoint(answer.Squares[square.Square], FormattableString.Invariant($"Reached by {answer.Forecast.Year}: {100 * square.Arrives:0} %.")))
+            .Concat(answer.Search.Select(square => new Waypoint(answer.Squares[square.Square], FormattableString.Invariant($"There already: {100 * square.Probability:0} %."))))
+            .DistinctBy(waypoint => waypoint.Square);
 
     // A sensitive species is never looked for by strangers sent there.
     private static Func<int, bool>? MayBeNamed(Taxon taxon) => taxon.GeneraliseTo is null ? null : _ => false;
@@ -86,4 +106,5 @@ internal sealed record FittedSpread(IReadOnlyList<Square> Squares, ArrivalAnswer
 
 /// <summary>A forecast with what a reader must see beside it.</summary>
 internal sealed record ForecastAnswer(
-    Taxon Taxon, SquareSize Size, IReadOnlyList<Square> Squares, ArrivalFit Fit, Forecast Forecast, IReadOnlyList<SearchSquare> Search, IReadOnlyList<HindcastCut> Hindcast, IReadOnlyList<int> Weeks);
+    Taxon Taxon, SquareSize Size, IReadOnlyList<Square> Squares, ArrivalFit Fit, Forecast Forecast, IReadOnlyList<SearchSquare> Search, IReadOnlyList<ForecastSquare> Ahead,
+    IReadOnlyList<HindcastCut> Hindcast, IReadOnlyList<int> Weeks);

@@ -8,10 +8,11 @@ internal static class MeasureEffort
 {
     /// <summary>Every square that was visited or has a find, ascending.</summary>
     /// <exception cref="UserException">There is no such group, or several and none is named.</exception>
-    public static (string? Group, IReadOnlyList<SquareRecording> Squares) Answer(DataSnapshot data, string? group, ChangeQuestion question)
-    {
-        var named = GroupNamed(data, group);
-        return (named, data.Answers.GetOrMake((named, question, "effort of squares"), () =>
+    public static (string? Group, IReadOnlyList<SquareRecording> Squares) Answer(DataSnapshot data, string? group, ChangeQuestion question) => OfGroup(data, GroupNamed(data, group), question);
+
+    /// <summary>The same for a group that is known, or for the taxa without one.</summary>
+    public static (string? Group, IReadOnlyList<SquareRecording> Squares) OfGroup(DataSnapshot data, string? named, ChangeQuestion question) =>
+        (named, data.Answers.GetOrMake((named, question, "effort of squares"), () =>
         {
             var gathered = MeasureChange.GroupOf(data, named, question).Data;
             var (survey, options) = (gathered.Survey, new ChangeOptions());
@@ -22,7 +23,6 @@ internal static class MeasureEffort
                 return new SquareRecording(square, Count(before[i]), Count(after[i]), turnover.Gained.Count, turnover.Lost.Count, turnover.Sorensen, turnover.Turnover);
             }).ToList();
         }));
-    }
 
     private static string? GroupNamed(DataSnapshot data, string? group)
     {

@@ -15,8 +15,9 @@ public static class MeasureSpread
     /// <param name="taxon">The taxon.</param>
     /// <param name="size">The side of the squares.</param>
     /// <param name="origin">The square where the spread began; null to take the earliest cluster.</param>
-    public static SpreadAnswer Answer(DataSnapshot data, Taxon taxon, SquareSize size, Square? origin) =>
-        data.Answers.GetOrMake((taxon.Number, size, origin, "spread"), () =>
+    /// <param name="withModel">True to list the speed of the arrival model too, whose first fit takes some seconds.</param>
+    public static SpreadAnswer Answer(DataSnapshot data, Taxon taxon, SquareSize size, Square? origin, bool withModel = false) =>
+        data.Answers.GetOrMake((taxon.Number, size, origin, withModel, "spread"), () =>
         {
             var arrivals = AnswerPresence.Arrivals(data, taxon, size, Quality.Usable);
             var centre = origin is { } square ? Arrival.CommonCentre(square) : (EastNorth?)null;
@@ -28,9 +29,32 @@ public static class MeasureSpread
                 Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
             };
             var points = arrivals.Select(Point).ToList();
-            var report = Spread.Measure(points, options);
-            return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report, options), OriginSquare(report, size));
+            var report = Spread.Measure(points, options, VisitsOf(data, taxon, size, arrivals), withModel ? ForecastSpread.Fit(data, taxon, size).Answer : null);
+            return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report), OriginSquare(report, size));
         });
+
+    /// <summary>
+    /// Visits that could have found the taxon: those that noted anything of its group, or looked for the taxon itself. A find counts only where the map
+    /// has it too; a visit whose find is not to be trusted tells neither of presence nor of absence.
+    /// </summary>
+    private static List<SquareVisit> VisitsOf(DataSnapshot data, Taxon taxon, SquareSize size, IReadOnlyList<Arrival> arrivals)
+    {
+        var own = data.WithMembers(taxon).Select(member => member.Number).ToHashSet();
+        var first = arrivals.ToDictionary(arrival => arrival.Square, arrival => arrival.Year);
+        var centres = new Dictionary<Square, EastNorth>();
+        var visits = new List<SquareVisit>();
+        foreach (var visit in data.VisitLists(taxon.Group, size))
+        {
+            var (year, found) = (DateOnly.FromDayNumber(visit.Day).Year, visit.Taxa.Any(own.Contains));
+            if (found ? !(first.TryGetValue(visit.Square, out var arrived) && arrived <= year) : visit.Taxa.Length == 0 && !own.Any(visit.LookedFor))
+                continue;
+            if (!centres.TryGetValue(visit.Square, out var centre))
+                centres.Add(visit.Square, centre = Arrival.CommonCentre(visit.Square));
+            visits.Add(new(centre.Easting / MetresPerKm, centre.Northing / MetresPerKm, year, found));
+        }
+
+        return visits;
+    }
 
     /// <summary>The taxa recorded together with this one: while any of them was recorded, its own absence means something.</summary>
     private static IEnumerable<TaxonSummary> OfGroup(DataSnapshot data, Taxon taxon) =>

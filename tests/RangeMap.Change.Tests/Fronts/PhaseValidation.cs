@@ -51,7 +51,7 @@ public class PhaseValidation(ITestOutputHelper output)
     private static IReadOnlyList<SpreadPhase> Phases(SimulatedFront front, ulong seed)
     {
         var options = new SpreadOptions { Origin = SimulatedFront.Origin, RecordedUntil = 39 };
-        return SpreadPhases.Measure(FirstRecords.FromPoints(front.FirstRecords(seed), options), options);
+        return SpreadPhases.Measure(FirstRecords.FromPoints(front.FirstRecords(seed), options), null, options);
     }
 
     private static string Text(List<IReadOnlyList<SpreadPhase>> found) => found.Count == 0 ? "0 of 100" : string.Create(

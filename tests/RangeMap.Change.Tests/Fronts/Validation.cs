@@ -31,7 +31,7 @@ public class Validation(ITestOutputHelper output)
         {
             var front = new SimulatedFront { Scheme = scheme, SpeedKmPerYear = speed };
             var reports = Enumerable.Range(1, Runs).Select(seed => Measure(front, (ulong)seed)).ToList();
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{scheme}, true {speed}, squares {reports.Average(r => r.Squares):0}"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{scheme}, true {speed}, squares {reports.Average(r => r.Squares):0}, jumps {reports.Average(r => r.Jumps.Count):0.0}, phases {reports.Count(r => r.Phases.Count > 0)}"));
             foreach (var method in reports[0].Estimators.Select(e => e.Method))
                 output.WriteLine(Row(method, [.. reports.Select(r => r.By(method))], speed));
         }
@@ -64,6 +64,10 @@ public class Validation(ITestOutputHelper output)
         return row.ToString();
     }
 
-    private static SpreadReport Measure(SimulatedFront front, ulong seed) => Spread.Measure(
-        front.FirstRecords(seed), new() { Origin = SimulatedFront.Origin, OpenAngle = Math.PI / 2, Seed = seed });
+    private static SpreadReport Measure(SimulatedFront front, ulong seed)
+    {
+        var visits = front.Visits(seed);
+        var first = CensoredYears.Of(visits).Where(square => double.IsFinite(square.Arrival.By)).Select(square => new ArrivalPoint(square.X, square.Y, square.Arrival.By));
+        return Spread.Measure(first, new() { Origin = SimulatedFront.Origin, OpenAngle = Math.PI / 2, Seed = seed }, visits);
+    }
 }

@@ -2,7 +2,7 @@ namespace RangeMap.Change.Tests.Trends;
 
 public class ChangeVerdictTests
 {
-    private static readonly EffortChange _doubled = new("1995/2004", "2010/2019", new(310, 2000, 4.2), new(340, 4200, 4.5));
+    private static readonly EffortChange _doubled = new(Effort("1995/2004", 310, 2000, 4.2), Effort("2010/2019", 340, 4200, 4.5));
 
     [Fact]
     public void ADeclineHiddenByMoreVisitsIsSaid()
@@ -52,7 +52,7 @@ public class ChangeVerdictTests
     [Fact]
     public void AShareOfVisitsIsSetAsideWhereListsGrewShorter()
     {
-        var shorter = _doubled with { After = new(340, 4200, 2.9) };
+        var shorter = _doubled with { After = Effort("2010/2019", 340, 4200, 2.9) };
         var verdict = ChangeVerdict.Of([Down(ChangeMethods.ReportingRate), None(ChangeMethods.Occupancy)], shorter);
         Has(verdict, "The share of visits with the taxon is set aside, because lists have grown shorter.");
         Has(verdict, "The one measure that allows for effort and can be given tells of no change.");
@@ -66,7 +66,7 @@ public class ChangeVerdictTests
 
     [Fact]
     public void NoEstimatesAndNoEffortStillGiveAVerdict() =>
-        Has(ChangeVerdict.Of([], new("a", "b", new(0, 0, 0), new(0, 0, 0))), "nothing can be said");
+        Has(ChangeVerdict.Of([], new(Effort("a", 0, 0, 0), Effort("b", 0, 0, 0))), "nothing can be said");
 
     [Fact]
     public void EffortIsCountedFromTheSurvey()
@@ -76,7 +76,7 @@ public class ChangeVerdictTests
         Assert.Equal(group.Survey.Periods[0].Visits.All.Length, effort.Before.Visits);
         Assert.InRange(effort.After.Visits / (double)effort.Before.Visits, 1.7, 2.4);
         Assert.InRange(effort.After.Squares, effort.Before.Squares - 20, 400);
-        Assert.Null(EffortChange.Of(new([], 1, [])));
+        Assert.Null(EffortChange.Of(new GroupSurvey([], 1, [])));
     }
 
     private static void Has(string verdict, string words) => Assert.Contains(words, verdict, StringComparison.Ordinal);
@@ -91,4 +91,7 @@ public class ChangeVerdictTests
         ChangeEstimate.Of(0, method, method is ChangeMethods.Squares or ChangeMethods.NeighbourhoodFrequency ? "%" : "percentage points", 300, value, new(low, high));
 
     private static ChangeEstimate Refused(string method) => ChangeEstimate.Refuse(0, method, "", 3, "Not enough squares.");
+
+    private static EffortSummary Effort(string period, int squares, int visits, double listLength) =>
+        new(period, visits, 40, (long)(visits * listLength), squares, squares / 2, listLength);
 }

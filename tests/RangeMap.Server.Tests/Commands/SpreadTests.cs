@@ -25,9 +25,24 @@ public sealed class SpreadTests
     public async Task MachineOutputHasTheAgreedMembers()
     {
         var json = (await CommandRun.TypedAsync(Advance("year,distance", year => $"{year},{(year - 2000) * 10}"), "spread", "--table", "-", "--json")).Json;
-        Assert.Empty(((string[])["taxon", "grid", "squares", "firstYear", "lastYear", "origin", "estimators", "sectors", "phases", "summary"]).Except(json.Names()));
+        Assert.Empty(((string[])["taxon", "grid", "squares", "firstYear", "lastYear", "origin", "estimators", "sectors", "phases", "jumps", "originRange", "summary"]).Except(json.Names()));
         Assert.All(json["estimators"]!.AsArray(), one => Assert.Empty(((string[])["method", "kmPerYear", "low", "high", "n", "note", "refused"]).Except(one!.Names())));
         Assert.All(json["estimators"]!.AsArray(), one => Assert.NotEqual(one!["kmPerYear"] is null, one["refused"] is null));
+    }
+
+    [Fact]
+    public async Task ASquareFarAheadIsListedWithItsPlace()
+    {
+        // Forty squares eastwards, two a year, and one 300 km ahead in 2010.
+        var rows = Enumerable.Range(0, 40).Select(i => $"{2000 + i / 2},{5 + i * 10},{i % 3 * 10}").Append("2010,505,5");
+        var table = "year,x,y\n" + string.Join('\n', rows) + "\n";
+        var json = (await CommandRun.TypedAsync(table, "spread", "--table", "-", "--units", "km", "--json")).Json;
+        var jump = Assert.Single(json["jumps"]!.AsArray())!;
+        Assert.Equal((505_000, 5000, 2010, 1), ((int)jump["easting"]!, (int)jump["northing"]!, (int)jump["year"]!, (int)jump["squares"]!));
+        Assert.InRange((double)json["originRange"]!["high"]!, 15, 25);
+        var text = (await CommandRun.TypedAsync(table, "spread", "--table", "-", "--units", "km")).Out;
+        Assert.Contains("far ahead", text, StringComparison.Ordinal);
+        Assert.Contains("505000 5000", text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -21,6 +21,20 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
     }
 
     [Fact]
+    public void TheArrivalModelIsListedWhereAskedAndEstimatorsByVisitsAlways()
+    {
+        var (data, taxon) = (demo.Data, demo.Data.Find("cindrava-adventa"));
+        var plain = MeasureSpread.Answer(data, taxon, SquareSize.Km10, null).Report;
+        var asked = MeasureSpread.Answer(data, taxon, SquareSize.Km10, null, withModel: true).Report;
+        Assert.DoesNotContain(plain.Estimators, estimate => estimate.Method == SpreadMethods.ArrivalModel);
+        Assert.Equal(plain.Estimators, asked.Estimators.Where(estimate => estimate.Method != SpreadMethods.ArrivalModel));
+        // The visits miss the species now and then, which makes the speed by intervals high: it need not hold the truth, but must be near it.
+        Assert.InRange(asked.By(SpreadMethods.IntervalCensored).KmPerYear!.Value, 0.8 * MadeDemo.Options.ArrivingSpeed, 1.5 * MadeDemo.Options.ArrivingSpeed);
+        Assert.InRange(asked.By(SpreadMethods.ArrivalModel).KmPerYear!.Value, 0.8 * MadeDemo.Options.ArrivingSpeed, 1.2 * MadeDemo.Options.ArrivingSpeed);
+        Assert.Equal(ArrivalSpeed.Of(ForecastSpread.Fit(data, taxon, SquareSize.Km10).Answer.Fit!)!.Value.KmPerYear, asked.By(SpreadMethods.ArrivalModel).KmPerYear);
+    }
+
+    [Fact]
     public void TheSouthernLimitOfTheRetreatingSpeciesMovedNorth()
     {
         var early = SouthernLimitKm("1985/1994");
@@ -40,6 +54,35 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
         Assert.NotEmpty(answer.Search);
         Assert.Contains(answer.Hindcast, cut => cut.Model is not null);
         Assert.All(answer.Hindcast, cut => Assert.NotEqual(cut.Model is null, cut.Refused is null));
+    }
+
+    [Theory]
+    [InlineData(2015)]
+    [InlineData(2020)]
+    [InlineData(2025)]
+    public void TheTrueFrontRunsWithinTheBandThatIsDrawn(int year)
+    {
+        var front = DrawFronts.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, year.ToString(System.Globalization.CultureInfo.InvariantCulture)).Fronts.Single();
+        Assert.NotEmpty(front.Lines);
+        var band = front.Band.ToHashSet();
+        // The middle of the seasons of recording; a square lies on the true front when its mean arrival lies within a third of a year of it.
+        var onFront = demo.TrueMeans.Where(square => Math.Abs(square.Value - year - MidSeason) < 1 / 3.0).ToList();
+        Assert.True(onFront.Count >= 20, $"{onFront.Count} squares on the true front");
+        var within = onFront.Count(square => band.Contains(square.Key));
+        Assert.True(within >= 0.9 * onFront.Count, $"{within} of {onFront.Count} squares of the true front of {year} lie in the band");
+        Assert.True(front.Band.Count < 0.25 * demo.TrueMeans.Count, $"the band is {front.Band.Count} squares wide and tells little");
+    }
+
+    [Fact]
+    public void SquaresNamedAsNextAreReachedThreeTimesAsOftenAsSquaresBesideAFind()
+    {
+        var answer = ForecastSpread.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, null);
+        var next = answer.Ahead.Select(square => answer.Squares[square.Square]).ToList();
+        var finds = Enumerable.Range(0, answer.Squares.Count).Where(i => answer.Fit.Sites[i].FirstFound is not null).Select(i => answer.Squares[i]).ToHashSet();
+        var beside = answer.Forecast.Squares.Select(square => answer.Squares[square.Square]).Where(square => Around(square).Any(finds.Contains)).ToList();
+        double Reached(List<Square> squares) => squares.Average(square =>
+            demo.TrueArrivals.TryGetValue(square, out var arrival) && arrival >= answer.Forecast.Now + MidSeason && arrival < answer.Forecast.Year + MidSeason ? 1 : 0);
+        Assert.True(Reached(next) >= 3 * Reached(beside), FormattableString.Invariant($"{Reached(next):0.000} against {Reached(beside):0.000}"));
     }
 
     [Fact]
@@ -97,6 +140,16 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
         (await CommandRun.OfAsync("demo", "--data", real.Data, "--urls", "http://127.0.0.1:0")).Failed(1, "not the demo's");
     }
 
+    /// <summary>Half of all visits of a year are made by then.</summary>
+    private const double MidSeason = 0.58;
+
+    private static IEnumerable<Square> Around(Square square) =>
+        from east in (int[])[-1, 0, 1]
+        from north in (int[])[-1, 0, 1]
+        let corner = (East: square.Easting + east * square.SideMetres, North: square.Northing + north * square.SideMetres)
+        where (east, north) != (0, 0) && corner.East >= 0 && corner.North >= 0
+        select new Square(square.Grid, square.Size, corner.East, corner.North);
+
     /// <summary>Those that arrive, stall, retreat, or belong to the pair.</summary>
     private static readonly string[] Changing =
         ["cindrava-adventa", "velurqua-viatrix", "ostraphyx-nivalis", "cindrava-gemella", "cindrava-gemellina", "cindrava-gemella-agg"];
@@ -129,13 +182,26 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
 
         internal ImportAnswer Answer { get; private set; } = null!;
 
+        /// <summary>When the arriving species reached each square that it lives in, years with a fraction.</summary>
+        internal IReadOnlyDictionary<Square, double> TrueArrivals { get; private set; } = null!;
+
+        /// <summary>The same without the scatter of single squares.</summary>
+        internal IReadOnlyDictionary<Square, double> TrueMeans { get; private set; } = null!;
+
         /// <inheritdoc/>
         public async ValueTask InitializeAsync()
         {
             Folder = DataFolder.Open(_folder.Path);
             Answer = await MakeDemo.RunAsync(Folder, Options, FixedClock.Winter2026);
             Data = new CurrentData(Folder.Database, FixedClock.Winter2026).Now();
+            TrueArrivals = File.ReadLines(Path.Combine(_folder.Path, "invented", "truth.csv")).Select(row => row.Split(',')).Where(cells => cells[0] == "cindrava-adventa")
+                .ToDictionary(cells => Ask.Square(cells[2]), cells => double.Parse(cells[3], System.Globalization.CultureInfo.InvariantCulture));
+            var (port, lands) = TrueArrivals.MinBy(arrival => arrival.Value);
+            var origin = Arrival.CommonCentre(port);
+            TrueMeans = TrueArrivals.Keys.ToDictionary(square => square, square => lands + Km(origin, Arrival.CommonCentre(square)) / Options.ArrivingSpeed);
         }
+
+        private static double Km(EastNorth a, EastNorth b) => Math.Sqrt(Math.Pow(a.Easting - b.Easting, 2) + Math.Pow(a.Northing - b.Northing, 2)) / 1000;
 
         /// <inheritdoc/>
         public ValueTask DisposeAsync()

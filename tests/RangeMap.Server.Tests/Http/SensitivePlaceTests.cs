@@ -91,7 +91,7 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/taxa/{taxon}/fronts", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
             "/api/v1/exports/presence", "/api/v1/exports/effort", "/api/v1/exports/records", "/api/v1/exports/tiles", "/api/v1/editions", "/api/v1/editions/{edition}", "/api/v1/editions/{edition}/citation.cff", "/api/v1/editions/{edition}/datacite.json",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
@@ -189,6 +189,9 @@ public sealed partial class SensitivePlaceTests
             yield return $"{of}/spread?grid={size}";
             yield return $"{of}/change?grid={size}&from=2000/2009&to=2010/2019&quality=all";
             yield return $"{of}/forecast?grid={size}";
+            yield return $"{of}/forecast?grid={size}&format=geojson";
+            yield return $"{of}/fronts?grid={size}";
+            yield return $"{of}/arrivals?grid={size}&model=true";
             yield return $"{of}/change?grid={size}&from=2000/2009&to=2010/2019&quality=all&format=geojson";
             yield return $"{of}/spread?grid={size}&origin=NZ26";
             yield return $"{of}/tiles.json?grid={size}";

@@ -23,9 +23,9 @@ export function makePresence(store: Store): PresenceLayer {
 }
 
 function tiles(state: ViewState): VectorTileSource | null {
-  if (state.taxon === null || state.mode === 'change') return null;
+  if (state.taxon === null || state.mode === 'change' || state.mode === 'effort') return null;
   // Arrivals ask for one period without ends, so that no first year falls between two periods.
-  const periods = state.mode === 'arrival' ? [ALL_TIME] : state.periods;
+  const periods = state.mode === 'arrival' || state.mode === 'forecast' ? [ALL_TIME] : state.periods;
   return new VectorTileSource({
     format: new MVT({ layers: ['presence'] }),
     projection: plane,

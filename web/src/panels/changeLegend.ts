@@ -14,7 +14,7 @@ const WORDS: Record<Fate, string> = {
   'not-surveyed-after': 'Found before; nobody has looked since',
 };
 
-export const NEEDS_TWO_PERIODS = 'Change needs two periods: choose or write at least two, the earlier first.';
+export const NEEDS_TWO_PERIODS = 'This map needs two periods: choose or write at least two, the earlier first.';
 
 export function changeLegend({ features, from, to }: Fates, asked: ChangeQuestion, colours: Colours): Node[] {
   if (features.length === 0) return [el('p', { class: 'empty' }, 'The species was found in neither period.')];

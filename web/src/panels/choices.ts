@@ -6,7 +6,7 @@ import { periodEditor } from './periodEditor.ts';
 
 interface Choice<K extends keyof ViewState> { part: K; title: string; options: readonly ViewState[K][]; words: Record<string, string>; hint?: Record<string, string> }
 
-const MODE: Choice<'mode'> = { part: 'mode', title: 'Map of', options: MODES, words: { presence: 'Presence', arrival: 'Arrival', change: 'Change' }, hint: { presence: 'Squares by period', arrival: 'Squares by the year of the first record', change: 'Squares gained, lost and kept between the first and the last period' } };
+const MODE: Choice<'mode'> = { part: 'mode', title: 'Map of', options: MODES, words: { presence: 'Presence', arrival: 'Arrival', forecast: 'Next', change: 'Change', effort: 'Visits' }, hint: { presence: 'Squares by period', arrival: 'Squares by the year of the first record', forecast: 'Where the species may be next year, though it was never found there', change: 'Squares gained, lost and kept between the first and the last period', effort: 'Where recorders of the group looked, and how thoroughly' } };
 const SIZE: Choice<'size'> = { part: 'size', title: 'Squares', options: SIZES, words: { '10km': '10 km', '5km': '5 km', '2km': '2 km', '1km': '1 km' } };
 const QUALITY: Choice<'quality'> = {
   part: 'quality', title: 'Records', options: QUALITIES, words: { usable: 'Usable', confirmed: 'Confirmed', all: 'All' },
@@ -23,7 +23,7 @@ export function mountChoices(host: HTMLElement, store: Store): void {
   store.follow((now, before) => {
     if (!differs(now, before, 'taxon', 'mode')) return;
     host.hidden = now.taxon === null;
-    periods.hidden = now.mode === 'arrival';
+    periods.hidden = now.mode === 'arrival' || now.mode === 'forecast';
   });
 }
 

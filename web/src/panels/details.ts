@@ -1,12 +1,13 @@
-// The leaves under the legend: the chosen square, the spread of the species, and how its range changed.
+// The leaves under the legend: the chosen square, the spread of the species, where it may be next, and how its range changed.
 import { el } from '../elements.ts';
 import { PANELS, type Panel } from '../state.ts';
 import { differs, type Store } from '../store.ts';
 import { mountChange } from './change.ts';
+import { mountForecast } from './forecast.ts';
 import { mountSpread } from './spread.ts';
 import { mountSquare } from './square.ts';
 
-const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread', change: 'Change' };
+const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread', forecast: 'Next', change: 'Change' };
 
 export function mountDetails(host: HTMLElement, store: Store): void {
   const tabs = PANELS.map((panel) => el('button', {
@@ -16,7 +17,8 @@ export function mountDetails(host: HTMLElement, store: Store): void {
   host.append(el('div', { role: 'tablist', class: 'tabs', 'aria-label': 'Details' }, ...tabs), ...leaves);
   mountSquare(leaves[0]!, store);
   mountSpread(leaves[1]!, store);
-  mountChange(leaves[2]!, store);
+  mountForecast(leaves[2]!, store);
+  mountChange(leaves[3]!, store);
 
   store.follow((now, before) => {
     if (!differs(now, before, 'panel')) return;

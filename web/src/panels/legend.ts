@@ -1,5 +1,5 @@
 // The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
-import { api, tableAddress, type Arrivals, type Fates, type Presence } from '../api.ts';
+import { api, tableAddress, type Arrivals, type Effort, type Fates, type Foretold, type Presence } from '../api.ts';
 import { changeQuestion } from '../changePeriods.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
@@ -11,12 +11,23 @@ import { rampColours } from '../styles/ramp.ts';
 import type { Painting } from '../styles/squares.ts';
 import { classOf, yearClasses, type YearClass } from '../styles/yearClasses.ts';
 import { count, counted, omittedInWords } from '../words.ts';
+import { chanceLegend } from './chanceLegend.ts';
 import { changeLegend, NEEDS_TWO_PERIODS } from './changeLegend.ts';
+import { effortLegend } from './effortLegend.ts';
 import { shown } from './waiting.ts';
 
 const SHADING_WORDS = { latest: 'last found', first: 'first found' };
 
-export function mountLegend(host: HTMLElement, store: Store, paint: (painting: Painting) => void, tellYears: (years: number[]) => void, showFates: (fates: Fates | null) => void): void {
+/** What else is drawn from the answers that the legend tells of. */
+export interface Drawn {
+  paint(painting: Painting): void;
+  tellYears(years: number[]): void;
+  showFates(fates: Fates | null): void;
+  showEffort(effort: Effort | null): void;
+  showChances(foretold: Foretold | null): void;
+}
+
+export function mountLegend(host: HTMLElement, store: Store, { paint, tellYears, showFates, showEffort, showChances }: Drawn): void {
   let colours: Colours;
   let classes: YearClass[] = [];
   let draw = (): Node[] => [];
@@ -40,6 +51,20 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     redraw();
   });
 
+  const effort = question<Effort>((answer) => {
+    showEffort(answer.kind === 'ready' ? answer.value : null);
+    const asked = changeQuestion(store.state);
+    draw = () => shown(answer, (value) => asked === null ? [] : effortLegend(value, asked, colours));
+    redraw();
+  });
+
+  const foretold = question<Foretold>((answer) => {
+    showChances(answer.kind === 'ready' ? answer.value : null);
+    const { taxon, size } = store.state;
+    draw = () => shown(answer, (value) => taxon === null ? [] : chanceLegend(value, taxon, size, colours));
+    redraw();
+  });
+
   function needsTwoPeriods(): void {
     draw = () => [el('p', { class: 'empty' }, NEEDS_TWO_PERIODS)];
     redraw();
@@ -56,11 +81,16 @@ export function mountLegend(host: HTMLElement, store: Store, paint: (painting: P
     presence.clear();
     arrivals.clear();
     fates.clear();
+    effort.clear();
+    foretold.clear();
     if (taxon === null) return;
-    const change = mode === 'change' ? changeQuestion(store.state) : null;
-    if (change !== null) fates.ask((signal) => api.fates(change, signal));
-    else if (mode === 'change') needsTwoPeriods();
-    else if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
+    const twoPeriods = changeQuestion(store.state);
+    if (mode === 'change' || mode === 'effort') {
+      if (twoPeriods === null) needsTwoPeriods();
+      else if (mode === 'change') fates.ask((signal) => api.fates(twoPeriods, signal));
+      else effort.ask((signal) => api.effort(twoPeriods, signal));
+    } else if (mode === 'arrival') arrivals.ask((signal) => api.arrivals(taxon, size, quality, signal));
+    else if (mode === 'forecast') foretold.ask((signal) => api.foretold(taxon, size, signal));
     else presence.ask((signal) => api.presence({ taxon, size, periods, quality }, signal));
   }
 

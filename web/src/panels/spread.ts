@@ -1,5 +1,5 @@
 // How fast and which way: every estimate with its interval and its number of squares, a chart of the advance, a rose of directions.
-import { api, type Estimator, type Phase, type Sector, type Spread } from '../api.ts';
+import { api, type Estimator, type Jump, type Phase, type Sector, type Spread } from '../api.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import type { Store } from '../store.ts';
@@ -34,7 +34,9 @@ function drawSpread(spread: Spread): Node[] {
     ...(spread.origin === null ? [] : [el('p', { class: 'note' }, `Distances run from ${spread.origin.square} (${spread.origin.how}).`)]),
     ...(spread.points.length === 0 ? [] : [el('h4', {}, 'The advance'), advanceChart(spread)]),
     ...(measured.length === 0 ? [] : [el('h4', {}, 'Speed, km a year'), intervalBars(measured), estimatorList(measured)]),
+    ...originLine(spread.originRange),
     ...phaseList(spread.phases),
+    ...jumpLine(spread.jumps),
     ...refusals(refused),
     ...directions(spread.sectors),
   ];
@@ -54,9 +56,20 @@ function estimatorList(measured: Estimator[]): HTMLElement {
 
 function phaseList(phases: Phase[]): Node[] {
   if (phases.length === 0) return [];
-  const row = (p: Phase) => el('tr', {}, el('th', { scope: 'row' }, years(Math.round(p.from), Math.round(p.to))), el('td', {}, speed(p.kmPerYear)), el('td', {}, `${speed(p.low)} to ${speed(p.high)}`));
-  const head = ['Years', 'Km a year', 'Interval'].map((text) => el('th', { scope: 'col' }, text));
+  const row = (p: Phase) => el('tr', {}, el('th', { scope: 'row' }, years(Math.round(p.from), Math.round(p.to))), el('td', {}, speed(p.kmPerYear)), el('td', {}, `${speed(p.low)} to ${speed(p.high)}`), el('td', {}, p.movement));
+  const head = ['Years', 'Km a year', 'Interval', 'The front'].map((text) => el('th', { scope: 'col' }, text));
   return [el('h4', {}, 'The speed changed'), el('table', {}, el('thead', {}, el('tr', {}, ...head)), el('tbody', {}, ...phases.map(row)))];
+}
+
+function originLine(range: Spread['originRange']): Node[] {
+  if (range === null || range.squares < 2) return [];
+  return [el('p', { class: 'note' }, `Front speed with the origin in each of the ${range.squares} earliest squares: ${speed(range.low)} to ${speed(range.high)} km a year.`)];
+}
+
+function jumpLine(jumps: Jump[]): Node[] {
+  if (jumps.length === 0) return [];
+  const one = (j: Jump) => `${j.square ?? 'a square'} in ${Math.round(j.year)} (${Math.round(j.kmAhead)} km ahead${j.squares > 1 ? `, ${j.squares} squares by now` : ''})`;
+  return [el('p', { class: 'jumps' }, `Far ahead of the front, and left out of it: ${jumps.map(one).join('; ')}.`)];
 }
 
 function refusals(refused: Estimator[]): Node[] {

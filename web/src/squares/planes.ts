@@ -21,6 +21,11 @@ const toMap: Record<GridCode, Converter | null> = {
   CI: proj4(DEFINITIONS.CI, DEFINITIONS.GB),
 };
 
+const degrees = proj4('EPSG:4326', DEFINITIONS.GB);
+
+/** From longitude and latitude (WGS84) to the map's plane, in metres. */
+export const fromDegrees = (lonLat: Point): Point => degrees.forward(lonLat);
+
 /** From a grid's own plane to the map's, in metres. */
 export const onMap = (grid: GridCode, point: Point): Point => toMap[grid]?.forward(point) ?? point;
 

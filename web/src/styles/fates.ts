@@ -8,6 +8,7 @@ import Fill from 'ol/style/Fill.js';
 import Stroke from 'ol/style/Stroke.js';
 import Style from 'ol/style/Style.js';
 import type { Fate } from '../api.ts';
+import { centreOfRing } from '../squares/outline.ts';
 import type { Colours } from './colours.ts';
 import { mixed } from './ramp.ts';
 
@@ -23,7 +24,7 @@ export function fateStyle(colours: Colours): (feature: FeatureLike) => Style[] {
   const colour = fateColours(colours);
   const edge = (c: string, width: number) => new Stroke({ color: c, width });
   const dot = (filled: boolean) => new Style({
-    geometry: (feature) => new Point(middle(feature as FeatureLike)),
+    geometry: (feature) => new Point(centreOfRing(ring(feature as FeatureLike))),
     image: new CircleStyle({ radius: 2.2, stroke: edge(colours.label, 1), ...(filled ? { fill: new Fill({ color: colours.label }) } : {}) }),
   });
   const styles: Record<Fate, Style[]> = {
@@ -43,8 +44,3 @@ const ring = (feature: FeatureLike) => (feature.getGeometry() as Polygon).getCoo
 
 /** From the south-west corner to the north-east one. */
 const diagonal = (feature: FeatureLike) => new LineString([ring(feature)[0]!, ring(feature)[2]!]);
-
-function middle(feature: FeatureLike): number[] {
-  const [a, , c] = ring(feature);
-  return [(a![0]! + c![0]!) / 2, (a![1]! + c![1]!) / 2];
-}

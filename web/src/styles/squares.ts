@@ -10,6 +10,9 @@ import { classOf, type YearClass } from './yearClasses.ts';
 /** Share of its own colour that a hollow square is filled with. */
 const HOLLOW_TINT = 0.3;
 
+/** Share of ink in a square of known presence beside a forecast. */
+const KNOWN_TINT = 0.22;
+
 /** Below this many pixels a square has no room for an edge: the gaps between squares would hide the squares. */
 const LEAST_EDGED_PIXELS = 4;
 
@@ -34,6 +37,12 @@ export function squareStyle(painting: Painting): (feature: FeatureLike, resoluti
   const tiny = colours.map(speck);
   const styles = (resolution: number) => side / resolution < LEAST_EDGED_PIXELS ? tiny : edged;
   if (mode === 'presence') return (feature, resolution) => styles(resolution)[Number(feature.get(shading === 'latest' ? 'latest' : 'period'))];
+
+  // Beside a forecast what is known stays quiet.
+  if (mode === 'forecast') {
+    const known = solid(mixed(painting.land, painting.ink, KNOWN_TINT), painting.land);
+    return () => known;
+  }
 
   const fresh = colours.map((colour) => arrivedNow(colour, painting.ink));
   return (feature, resolution) => {

@@ -35,7 +35,7 @@ export function spread(id: string): Spread {
     ({ method, label, kmPerYear, low, high, n: points.length, note: null, refused: null });
   const base = { taxon: id, squares: squares.length, firstYear: 2001, lastYear: 2025 };
   if (squares.length < 10) {
-    return { ...base, origin: null, sectors: [], phases: [], summary: 'Too few squares to measure a speed.', points, line: null,
+    return { ...base, origin: null, sectors: [], phases: [], jumps: [], originRange: null, summary: 'Too few squares to measure a speed.', points, line: null,
       estimators: [{ method: 'front-quantile', label: 'Front (90% quantile)', kmPerYear: null, low: null, high: null, n: squares.length, note: null, refused: few }] };
   }
   return {
@@ -46,7 +46,8 @@ export function spread(id: string): Spread {
       estimator('all-points', 'All squares', 14.1, 13.5, 14.8), estimator('root-area', 'Root of the area', 9.4, 8.8, 10.1),
       { method: 'gamma-margin', label: 'Northern margin', kmPerYear: null, low: null, high: null, n: 12, note: null, refused: 'Not enough periods: 2 of at least 3.' },
     ],
-    phases: [], sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i })),
+    phases: [], jumps: [{ square: 'NY46', year: 2014, kmAhead: 143.2, kmFromNearest: 121, squares: 3 }], originRange: { squares: 4, low: 16.1, high: 17.3 },
+    sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i })),
     summary: 'The front moved about 17 km a year between 2001 and 2025, fastest towards the north.',
     points,
     line: { slope: 16.8, intercept: -33_570 },

@@ -7,30 +7,31 @@ namespace RangeMap.Records;
 internal sealed class SightingCells(RowCells cells)
 {
     private readonly TextPool _pool = new();
+    private readonly StageMemory _stages = new();
     private readonly Dictionary<Term, long> _notUnderstood = [];
 
     /// <summary>Cells that were not understood, by term.</summary>
     public IReadOnlyDictionary<Term, long> NotUnderstood => _notUnderstood;
 
     /// <summary>The cell of stages in use: the caste where it is understood or alone, else the life stage.</summary>
-    private ReadOnlySpan<char> StageText
-    {
-        get
-        {
-            ReadOnlySpan<char> caste = cells[Term.Caste], stage = cells[Term.LifeStage];
-            return caste.IsEmpty || (ControlledWords.Stages.Find(caste) is null && ControlledWords.Stages.Find(stage) is not null) ? stage : caste;
-        }
-    }
+    private static ReadOnlySpan<char> StageText(ReadOnlySpan<char> caste, ReadOnlySpan<char> stage) =>
+        caste.IsEmpty || (ControlledWords.Stages.Find(caste) is null && ControlledWords.Stages.Find(stage) is not null) ? stage : caste;
 
     public StageAndSex StageAndSex()
     {
-        ReadOnlySpan<char> stage = StageText, sex = cells[Term.Sex];
-        var read = Records.StageAndSex.Read(stage, sex, _pool);
-        if (!stage.IsEmpty && !IsKnown(stage))
+        ReadOnlySpan<char> caste = cells[Term.Caste], life = cells[Term.LifeStage], sex = cells[Term.Sex];
+        if (!_stages.Recall(caste, life, sex, out var understood))
+        {
+            var stage = StageText(caste, life);
+            understood = new(Records.StageAndSex.Read(stage, sex, _pool), stage.IsEmpty || IsKnown(stage), sex.IsEmpty || IsKnown(sex));
+            _stages.Keep(caste, life, sex, understood);
+        }
+
+        if (!understood.KnowsStage)
             Count(Term.LifeStage);
-        if (!sex.IsEmpty && !IsKnown(sex))
+        if (!understood.KnowsSex)
             Count(Term.Sex);
-        return read;
+        return understood.Read;
     }
 
     public double? LengthMm()

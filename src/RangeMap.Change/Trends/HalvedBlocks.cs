@@ -1,7 +1,10 @@
 namespace RangeMap.Change;
 
-/// <summary>Compact blocks of nearly equal numbers of squares: halves of halves, cut across the longer side.</summary>
-internal static class SpatialBlocks
+/// <summary>
+/// Compact blocks of nearly equal numbers of squares: halves of halves, cut across the longer side. They serve where a sum over blocks
+/// estimates a variance and each must weigh alike; <see cref="SquareBlocks"/> of equal sides serve where blocks are drawn.
+/// </summary>
+internal static class HalvedBlocks
 {
     private const int MostBlocks = 64;
     private const int LeastSquares = 8;
