@@ -22,8 +22,11 @@ public static class ServerHost
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         // A start that fails is told in words by the command that tried it.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        var frozen = new FrozenEditions(folder.Path);
         builder.Services.AddSingleton(folder);
-        builder.Services.AddSingleton(new CurrentData(folder.Database, clock));
+        builder.Services.AddSingleton(new CurrentData(folder.Database, clock, frozen));
+        builder.Services.AddSingleton(frozen);
+        builder.Services.AddSingleton(_ => new ExportFolder(folder.Path, clock));
         builder.Services.AddSingleton(new Gazetteer());
         builder.Services.AddSingleton(clock);
         builder.Services.AddSingleton(new AccessRules(new TokenStore(folder.Database, clock)));
@@ -60,6 +63,8 @@ public static class ServerHost
         api.MapDoubts();
         api.MapSquares();
         api.MapPlaces();
+        api.MapExports();
+        api.MapEditions();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();
         personal.MapImports();
         personal.MapRecords();
@@ -67,6 +72,8 @@ public static class ServerHost
         personal.MapNames();
         personal.MapRecorders();
         personal.MapTaxonChanges();
+        personal.MapRecordExports();
+        app.MapGroup("/ogc").AddEndpointFilter<EditionTag>().MapOgc();
         app.MapTileMatrixSets();
         app.MapHealth();
         app.MapOpenApi("/openapi/{documentName}.json");

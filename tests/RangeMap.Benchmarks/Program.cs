@@ -14,6 +14,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["import-mixed"] = ImportMixed.RunAsync,
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
+    ["export"] = ExportRecords.RunAsync,
     ["http-tiles"] = HttpTiles.RunAsync,
     ["spread"] = _ => SpreadReport.RunAsync(),
     ["change"] = _ => MeasureChange.RunAsync(),

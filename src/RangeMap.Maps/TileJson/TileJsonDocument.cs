@@ -85,7 +85,8 @@ public static class TileJsonDocument
         json.WriteEndArray();
     }
 
-    private static IEnumerable<(string Name, string Description)> Fields(IReadOnlyList<Period> periods)
+    /// <summary>The properties of a square in tiles, with what they mean.</summary>
+    internal static IEnumerable<(string Name, string Description)> Fields(IReadOnlyList<Period> periods)
     {
         yield return (PropertyNames.Square, "Text: grid reference of the square");
         yield return (PropertyNames.Grid, "Text: code of the national grid");

@@ -48,14 +48,14 @@ internal sealed class LayerWriter : IDisposable
         AddFeature(square, id);
     }
 
-    /// <summary>Writes the tile; a tile without squares is no bytes at all.</summary>
-    public void Finish(IBufferWriter<byte> output)
+    /// <summary>Writes the layer under its name (UTF-8); one without squares is no bytes at all.</summary>
+    public void Finish(IBufferWriter<byte> output, ReadOnlySpan<byte> name)
     {
         if (_features.Length == 0)
             return;
         using var head = new ProtobufBuffer(64);
         head.NumberField(TileFields.LayerVersion, TileFields.Version);
-        head.BytesField(TileFields.LayerName, PresenceTiles.LayerNameUtf8);
+        head.BytesField(TileFields.LayerName, name);
         using var tail = new ProtobufBuffer(16);
         tail.NumberField(TileFields.LayerExtent, TileFrame.Extent);
         using var start = new ProtobufBuffer(16);

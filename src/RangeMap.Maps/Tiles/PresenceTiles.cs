@@ -19,6 +19,7 @@ public sealed class PresenceTiles
     /// <summary>The name of the layer.</summary>
     public const string LayerName = "presence";
 
+    private readonly byte[] _layer;
     private readonly PresenceSquare[] _squares;
     private readonly EastNorth[][] _outlines;
     private readonly PlaneBounds[] _boxes;
@@ -30,9 +31,11 @@ public sealed class PresenceTiles
     /// <summary>Makes a map ready.</summary>
     /// <param name="map">The map; squares of several national grids may occur.</param>
     /// <param name="set">The tile matrix set; its plane need not be the squares' own.</param>
-    public PresenceTiles(PresenceMap map, TileMatrixSet set)
+    /// <param name="layer">Name of the layer; tiles of several maps put one after the other make one tile, if their layers have different names.</param>
+    public PresenceTiles(PresenceMap map, TileMatrixSet set, string layer = LayerName)
     {
         Set = set;
+        _layer = System.Text.Encoding.UTF8.GetBytes(layer);
         var store = Outlines.On(set);
         var outlines = map.Squares.Select(square => store.Of(square.Square)).ToArray();
         var boxes = Array.ConvertAll(outlines, outline => PlaneBounds.Around(outline));
@@ -55,8 +58,6 @@ public sealed class PresenceTiles
 
     /// <summary>The smallest box round all squares on the set's plane, metres; null for a map without squares.</summary>
     public PlaneBounds? Extent { get; }
-
-    internal static ReadOnlySpan<byte> LayerNameUtf8 => "presence"u8;
 
     /// <summary>The tiles of a zoom that the extent meets; others are empty but for buffers. Null for a map without squares.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The set has no such zoom.</exception>
@@ -84,7 +85,7 @@ public sealed class PresenceTiles
             DrawPixels(_thinned[zoom].Value.In(row, column), layer);
         else
             DrawSquares(layer, Frame(zoom, column, row).Drawn);
-        layer.Finish(output);
+        layer.Finish(output, _layer);
     }
 
     private void DrawSquares(LayerWriter layer, PlaneBounds drawn)

@@ -10,18 +10,27 @@ internal static class PresenceCommand
     {
         var taxon = new Argument<string>("taxon") { Description = "Identifier or scientific name." };
         var periods = new Option<string?>("--periods") { Description = "ISO 8601 intervals with commas between them, such as ../1999,2000/2009,2010/.. ; all dates where none are named.", HelpName = "LIST" };
-        var format = new Option<string>("--format") { Description = "csv or geojson.", DefaultValueFactory = _ => "csv" };
-        format.AcceptOnlyFromAmong("csv", "geojson");
+        var format = new Option<string>("--format") { Description = "csv or geojson; gpkg or parquet, to a file.", DefaultValueFactory = _ => "csv" };
+        format.AcceptOnlyFromAmong("csv", "geojson", "gpkg", "parquet");
         var command = new Command("presence", "Write a presence map: one row a square and period, or GeoJSON.")
         {
-            taxon, CommonOptions.Grid, periods, CommonOptions.Quality, format, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
+            taxon, CommonOptions.Grid, periods, CommonOptions.Quality, format, ExportCommand.Edition, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
         };
         command.SetAction(async (parsed, cancel) =>
         {
-            var data = new CurrentData(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
+            var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
+            var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(ExportCommand.Edition));
             var question = PresenceQuestion.Of(
                 data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality));
             var map = AnswerPresence.Answer(data, question);
+            if (ExportFormats.Find(parsed.GetRequiredValue(format)) is { } kind and (ExportFormat.GeoPackage or ExportFormat.Parquet))
+            {
+                var target = parsed.GetValue(CommonOptions.Output) ?? throw new UserException("This format is written to files only.", "--output", "Name a file with -o FILE.") { IsArgument = true };
+                await NewFile.WriteAsync(target, file => MakePresence.WriteAsync(folder, data, question, kind, file, cancel));
+                Explain(context.Error, map);
+                return;
+            }
+
             await context.DeliverAsync(parsed.GetValue(CommonOptions.Output), to => parsed.GetRequiredValue(format) == "geojson"
                 ? PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon), cancel)
                 : PresenceCsv.WriteAsync(to, map, cancel));

@@ -6,7 +6,7 @@ namespace RangeMap.Server;
 /// Gives the newest state of the data. It looks for a new edition at most twice a second, so an import by another
 /// process shows within that time and a request for a tile costs no question to the database.
 /// </summary>
-public sealed class CurrentData(Database database, TimeProvider clock)
+public sealed class CurrentData(Database database, TimeProvider clock, FrozenEditions? frozen = null)
 {
     private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(500);
 
@@ -28,9 +28,13 @@ public sealed class CurrentData(Database database, TimeProvider clock)
         {
             _lookAgain = false;
             for (var edition = _editions.Current(); _snapshot?.Edition.Number != edition.Number; edition = _editions.Current())
-                _snapshot = new(database, edition, clock);
+                _snapshot = new(new LiveState(database, edition, clock));
             Volatile.Write(ref _lookedAt, clock.GetTimestamp());
             return _snapshot;
         }
     }
+
+    /// <summary>The frozen edition of an identifier, or the data now where none is named.</summary>
+    /// <exception cref="UserException">There is no such edition.</exception>
+    public DataSnapshot At(string? edition) => string.IsNullOrEmpty(edition) ? Now() : (frozen ?? throw FrozenEditions.Unknown(edition)).Open(edition);
 }

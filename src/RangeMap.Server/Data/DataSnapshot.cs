@@ -1,3 +1,4 @@
+using System.Globalization;
 using RangeMap.Grids;
 using RangeMap.Presence;
 using RangeMap.Records;
@@ -11,26 +12,17 @@ namespace RangeMap.Server;
 /// </summary>
 public sealed class DataSnapshot
 {
-    private readonly CubeStore _cubes;
-    private readonly SeasonStore _seasons;
-    private readonly Editions _editions;
+    private readonly IPublishedState _state;
     private readonly MadeOnce<int, TaxonCube> _own = new();
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
     private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
-    private readonly TaxonStore _list;
-    private readonly RegionStore _regions;
     private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
-    internal DataSnapshot(Database database, Edition edition, TimeProvider clock)
+    internal DataSnapshot(IPublishedState state)
     {
-        _cubes = new(database);
-        _seasons = new(database);
-        _editions = new(database);
-        Edition = edition;
-        _list = new(database, clock);
-        _regions = new(database);
-        Taxa = SensitiveTaxa.WithInherited(_list.ReadTaxa());
+        _state = state;
+        Taxa = SensitiveTaxa.WithInherited(state.ReadTaxa());
         _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
             _byName.TryAdd(taxon.ScientificName, taxon);
@@ -38,8 +30,14 @@ public sealed class DataSnapshot
             _byName[taxon.Id] = taxon;
     }
 
-    /// <summary>Which state of the data this is.</summary>
-    public Edition Edition { get; }
+    /// <summary>Identifier of the frozen edition that this is; null for the live state.</summary>
+    public string? FrozenId => _state.FrozenId;
+
+    /// <summary>What outputs name the state by: the frozen edition's identifier, else the live state's number.</summary>
+    public string StateName => FrozenId ?? Edition.Number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The live state's number and time; of a frozen edition, those of the state that was frozen.</summary>
+    public Edition Edition => _state.Edition;
 
     /// <summary>The accepted taxa, by number from 1.</summary>
     public IReadOnlyList<Taxon> Taxa { get; }
@@ -59,13 +57,13 @@ public sealed class DataSnapshot
     public Taxon Taxon(int number) => _byNumber.TryGetValue(number, out var taxon) ? taxon : throw new EditionPassedException();
 
     /// <summary>The regions that were loaded.</summary>
-    internal IReadOnlyList<StoredRegion> Regions => Answers.GetOrMake("regions", () => OfThisEdition(_regions.ReadAll()));
+    internal IReadOnlyList<StoredRegion> Regions => Answers.GetOrMake("regions", () => _state.ReadRegions());
 
     /// <summary>The taxon list, synonyms included.</summary>
-    public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _list.ReadSynonyms()));
+    public TaxonList List => Answers.GetOrMake("list", () => new TaxonList(Taxa, _state.ReadSynonyms()));
 
     /// <summary>The name of a taxon under which a record was sent; it may have been merged into another since.</summary>
-    public string NameOf(int number) => Answers.GetOrMake("names", _list.ReadNames)[number];
+    public string NameOf(int number) => Answers.GetOrMake("names", _state.ReadNames)[number];
 
     /// <summary>The members of an aggregate; empty for any other taxon.</summary>
     public IEnumerable<Taxon> Members(Taxon aggregate) => Taxa.Where(taxon => taxon.AggregateId == aggregate.Id);
@@ -95,11 +93,12 @@ public sealed class DataSnapshot
 
     /// <summary>What the records of a taxon say of its season, an aggregate's with those of its members.</summary>
     public IReadOnlyList<SeasonEntry> Season(Taxon taxon) =>
-        Answers.GetOrMake($"season {taxon.Number}", () => OfThisEdition(_seasons.Read([.. WithMembers(taxon).Select(member => member.Number)])));
+        Answers.GetOrMake($"season {taxon.Number}", () => _state.ReadSeason([.. WithMembers(taxon).Select(member => member.Number)]));
 
     private const string AllGroups = "\0all";
 
-    private VisitLog Visits => Answers.GetOrMake("visits", ReadVisits);
+    /// <summary>Every visit, generalised.</summary>
+    internal VisitLog Visits => Answers.GetOrMake("visits", ReadVisits);
 
     private Effort Measure(string? group, SquareSize size)
     {
@@ -130,14 +129,8 @@ public sealed class DataSnapshot
         }
     }
 
-    private TaxonCube Own(Taxon taxon) => _own.GetOrMake(taxon.Number, () => Generalised(taxon, OfThisEdition(_cubes.Read([taxon.Number]))));
-
-    /// <summary>
-    /// What was just read, if it is of this edition. Editions only grow, so when the newest is still this one, it was this
-    /// one at the time of reading.
-    /// </summary>
-    /// <exception cref="EditionPassedException">Something was committed since: what was read may already hold it.</exception>
-    private T OfThisEdition<T>(T read) => _editions.Current().Number == Edition.Number ? read : throw new EditionPassedException();
+    /// <summary>The cube of the records made at the taxon itself, generalised.</summary>
+    internal TaxonCube Own(Taxon taxon) => _own.GetOrMake(taxon.Number, () => Generalised(taxon, _state.ReadCube(taxon.Number)));
 
     private static TaxonCube Generalised(Taxon taxon, TaxonCube cube) =>
         taxon.GeneraliseTo is { } finest ? Generalisation.Generalise(cube, finest) : cube;
@@ -145,7 +138,7 @@ public sealed class DataSnapshot
     private VisitLog ReadVisits()
     {
         var sensitive = Taxa.Where(taxon => taxon.GeneraliseTo is not null).ToDictionary(taxon => taxon.Number, taxon => taxon.GeneraliseTo);
-        var log = OfThisEdition(_cubes.ReadVisits());
+        var log = _state.ReadVisits();
         return sensitive.Count == 0 ? log : Generalisation.Generalise(log, number => sensitive.GetValueOrDefault(number));
     }
 

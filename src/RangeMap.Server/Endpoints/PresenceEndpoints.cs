@@ -9,29 +9,40 @@ internal static class PresenceEndpoints
     {
         var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Presence");
         taxon.MapGet("/presence", Presence)
-            .WithSummary("Squares with records, by period: GeoJSON, or CSV with format=csv.")
+            .WithSummary("Squares with records, by period: GeoJSON, or with format= csv, gpkg or parquet.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/arrivals", Arrivals)
             .WithSummary("The first certain year of every square, as GeoJSON; with model=true the year that the arrival model gives, with its interval and the local speed.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
     }
 
-    private static IResult Presence(CurrentData current, string taxon, string? grid = null, string? periods = null, string? quality = null, string? format = null)
+    private static async Task<IResult> Presence(
+        HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, string taxon, CancellationToken cancel, string? grid = null, string? periods = null, string? quality = null, string? format = null, string? edition = null)
     {
-        var data = current.Now();
+        var data = current.At(edition);
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
+        if (format is "gpkg" or "parquet" && ExportFormats.Find(format) is { } kind)
+            return await AsFileAsync(http, folder, kept, data, question, kind, cancel);
         var map = AnswerPresence.Answer(data, question);
         return format switch
         {
             null or "geojson" => Results.Stream(to => PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon)), PresenceGeoJson.MediaType),
-            "csv" => Results.Stream(to => PresenceCsv.WriteAsync(to, map), PresenceCsv.MediaType, $"{question.Taxon.Id}.csv"),
-            _ => throw new UserException($"'{format}' is no format of presence maps.", "format", "Use geojson or csv."),
+            "csv" => Results.Stream(to => PresenceCsv.WriteAsync(to, map), PresenceCsv.MediaType, FileNames.Of("presence", [question.Taxon], false, question.Size, data) + ".csv"),
+            _ => throw new UserException($"'{format}' is no format of presence maps.", "format", "Use geojson, csv, gpkg or parquet."),
         };
     }
 
-    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, bool model = false)
+    private static async Task<IResult> AsFileAsync(
+        HttpContext http, DataFolder folder, ExportFolder kept, DataSnapshot data, PresenceQuestion question, ExportFormat format, CancellationToken cancel)
     {
-        var data = current.Now();
+        var key = string.Join('\n', "presence", data.FrozenId, data.StateName, data.Edition.MadeAt, question.Taxon.Id, question.Size, question.Quality, question.Periods, format);
+        var (path, tag) = await kept.GetOrMakeAsync(key, format.Ending(), file => MakePresence.WriteAsync(folder, data, question, format, file, cancel), cancel);
+        return ExportEndpoints.Send(http, path, tag, format.MediaType(), FileNames.Of("presence", [question.Taxon], false, question.Size, data) + format.Ending());
+    }
+
+    private static IResult Arrivals(CurrentData current, string taxon, string? grid = null, string? quality = null, bool model = false, string? edition = null)
+    {
+        var data = current.At(edition);
         var (found, size) = (data.Find(taxon), Ask.Size(grid));
         if (model && ForecastSpread.Fit(data, found, size).Answer.Refused is { } refused)
             return Results.Stream(to => RefusedGeoJson.WriteAsync(to, size, refused, Caption.Of(data, found)), PresenceGeoJson.MediaType);

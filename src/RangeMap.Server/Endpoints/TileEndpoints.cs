@@ -19,19 +19,19 @@ internal static class TileEndpoints
             .Produces<byte[]>(contentType: MediaType);
     }
 
-    private static IResult Tile(CurrentData current, string taxon, string tileMatrixSet, int z, int y, int x, string? grid = null, string? periods = null, string? quality = null)
+    private static IResult Tile(CurrentData current, string taxon, string tileMatrixSet, int z, int y, int x, string? grid = null, string? periods = null, string? quality = null, string? edition = null)
     {
         var set = TileMatrixSet.Find(tileMatrixSet)
             ?? throw new UserException($"There is no tile matrix set '{tileMatrixSet}'.", "tileMatrixSet", "Use WebMercatorQuad or BritishNationalGrid.", StatusCodes.Status404NotFound);
-        var data = current.Now();
+        var data = current.At(edition);
         return Results.Bytes(DrawTile.Answer(data, PresenceQuestion.Of(data, taxon, grid, periods, quality), set, z, y, x), MediaType);
     }
 
-    private static IResult TileJson(CurrentData current, HttpRequest request, string taxon, string? grid = null, string? periods = null, string? quality = null)
+    private static IResult TileJson(CurrentData current, HttpRequest request, string taxon, string? grid = null, string? periods = null, string? quality = null, string? edition = null)
     {
         if (!Uri.TryCreate($"{request.Scheme}://{request.Host}", UriKind.Absolute, out _))
             throw new UserException($"The request names the host '{request.Host}', which cannot stand in an address.", "Host", "Ask the server by its name.");
-        var data = current.Now();
+        var data = current.At(edition);
         var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
         var path = $"{request.PathBase}/api/v1/taxa/{Uri.EscapeDataString(question.Taxon.Id)}/tiles/{TileMatrixSet.WebMercatorQuad.Id}/{{z}}/{{y}}/{{x}}";
         var options = new TileJsonOptions($"{request.Scheme}://{request.Host}{path}{request.QueryString}", string.Join("; ", Credits.All), string.Create(CultureInfo.InvariantCulture, $"{data.Edition.Number}.0.0"));

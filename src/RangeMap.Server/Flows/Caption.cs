@@ -1,4 +1,3 @@
-using System.Globalization;
 using RangeMap.Maps;
 using RangeMap.Records;
 
@@ -7,5 +6,5 @@ namespace RangeMap.Server;
 /// <summary>Captions of maps.</summary>
 internal static class Caption
 {
-    public static MapCaption Of(DataSnapshot data, Taxon taxon) => new(taxon.ScientificName, data.Edition.Number.ToString(CultureInfo.InvariantCulture));
+    public static MapCaption Of(DataSnapshot data, Taxon taxon) => new(taxon.ScientificName, data.StateName);
 }

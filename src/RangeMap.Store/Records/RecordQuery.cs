@@ -21,6 +21,9 @@ public sealed record RecordQuery
     /// <summary>Where the review stands.</summary>
     public ReviewStatus? Status { get; init; }
 
+    /// <summary>A stand of the review whose records are left out.</summary>
+    public ReviewStatus? WithoutStatus { get; init; }
+
     /// <summary>Doubts, of which the record has one at least.</summary>
     public Doubts? Doubts { get; init; }
 

@@ -26,6 +26,11 @@ internal static class RecordSql
 
     public const string TotalByStatus = "SELECT status, COUNT(*) AS Records FROM record GROUP BY status";
 
+    public const string CountByDataset = "SELECT d.id AS Dataset, COUNT(*) AS Records FROM record AS r JOIN dataset AS d ON d.number = r.dataset WHERE r.status <> 3 GROUP BY d.id ORDER BY d.id";
+
+    /// <summary>The number of records that meet conditions.</summary>
+    public static string Count(IReadOnlyCollection<string> conditions) => $"SELECT COUNT(*) FROM record AS r{(conditions.Count == 0 ? "" : $" WHERE {string.Join(" AND ", conditions)}")}";
+
     /// <summary>The conditions of a question in the order in which they are written; each takes its value as a parameter.</summary>
     public static string Page(IEnumerable<string> conditions) => $"{Read} WHERE {string.Join(" AND ", conditions)} ORDER BY r.id LIMIT @Most";
 
@@ -37,6 +42,7 @@ internal static class RecordSql
         public const string Taxa = "r.taxon IN @Taxa";
         public const string WithoutTaxa = "r.taxon NOT IN @WithoutTaxa";
         public const string Status = "r.status = @Status";
+        public const string WithoutStatus = "r.status <> @WithoutStatus";
         public const string SomeDoubt = "(r.doubts & @Doubts) <> 0";
         public const string TheseDoubts = "r.doubts = @TheseDoubts";
         public const string Recorder = "r.recorder = @RecorderNumber";

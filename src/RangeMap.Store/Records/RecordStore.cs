@@ -60,16 +60,28 @@ public sealed class RecordStore(Database database)
     public IReadOnlyDictionary<Doubts, long> QueueCounts() => Ask(connection =>
         connection.Query<(long Doubts, long Records)>(RecordSql.QueueCounts).ToDictionary(row => (Doubts)row.Doubts, row => row.Records));
 
+    /// <summary>How many records a question names; its limit and page do not matter.</summary>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public long Count(RecordQuery query) => Ask(connection =>
+        Prepare(connection, query, out var conditions, out var values) ? connection.ExecuteScalar<long>(RecordSql.Count(conditions), values) : 0);
+
+    /// <summary>Records that are not rejected, by data set.</summary>
+    /// <exception cref="StoreException">The database cannot be read.</exception>
+    public IReadOnlyDictionary<string, long> CountByDataset() => Ask(connection =>
+        connection.Query<(string Dataset, long Records)>(RecordSql.CountByDataset).ToDictionary(row => row.Dataset, row => row.Records));
+
     /// <summary>Every record that a question names, one after the other, without pages.</summary>
     public IEnumerable<StoredRecord> All(RecordQuery query)
     {
-        for (string? after = null; ;)
+        const int RowsAPage = 5_000;
+        // The next page is read while this one is worked on.
+        var next = Task.Run(() => Find(query with { Limit = RowsAPage, After = null }));
+        while (next is not null)
         {
-            var page = Find(query with { Limit = 5_000, After = after });
+            var page = next.GetAwaiter().GetResult();
+            next = page.Next is { } after ? Task.Run(() => Find(query with { Limit = RowsAPage, After = after })) : null;
             foreach (var record in page.Records)
                 yield return record;
-            if ((after = page.Next) is null)
-                yield break;
         }
     }
 
@@ -106,6 +118,7 @@ public sealed class RecordStore(Database database)
         Where(RecordSql.Condition.Taxa, "Taxa", query.Taxa);
         Where(RecordSql.Condition.WithoutTaxa, "WithoutTaxa", query.WithoutTaxa);
         Where(RecordSql.Condition.Status, "Status", (long?)query.Status);
+        Where(RecordSql.Condition.WithoutStatus, "WithoutStatus", (long?)query.WithoutStatus);
         Where(RecordSql.Condition.SomeDoubt, "Doubts", (long?)query.Doubts);
         Where(RecordSql.Condition.Recorder, "RecorderNumber", recorder);
         Where(RecordSql.Condition.From, "FromDay", query.From?.DayNumber);

@@ -92,6 +92,7 @@ public sealed partial class SensitivePlaceTests
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
             "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/taxa/{taxon}/fronts", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
+            "/api/v1/exports/presence", "/api/v1/exports/effort", "/api/v1/exports/records", "/api/v1/exports/tiles", "/api/v1/editions", "/api/v1/editions/{edition}", "/api/v1/editions/{edition}/citation.cff", "/api/v1/editions/{edition}/datacite.json",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
@@ -122,6 +123,8 @@ public sealed partial class SensitivePlaceTests
         // The name that a record has for good follows from its data set and occurrenceID, so that both worlds have the same.
         yield return $"/api/v1/records/{NameOf("s1")}";
         yield return $"/api/v1/records/{NameOf("o1")}";
+        foreach (var address in OfExports())
+            yield return address;
         foreach (var size in Sizes)
             yield return $"/api/v1/effort?group=inventas&grid={size}&from=2000/2009&to=2010/2019";
         foreach (var size in Sizes)
@@ -138,6 +141,38 @@ public sealed partial class SensitivePlaceTests
 
         foreach (var address in Taxa.SelectMany(OfTaxon))
             yield return address;
+    }
+
+    /// <summary>Exports, frozen editions and the OGC interface.</summary>
+    private static IEnumerable<string> OfExports()
+    {
+        foreach (var size in Sizes)
+        {
+            yield return $"/api/v1/exports/presence?grid={size}&quality=all";
+            yield return $"/api/v1/exports/presence?grid={size}&quality=all&format=geojson&bbox=-1.7,54.9,-1.6,55";
+            yield return $"/api/v1/exports/effort?grid={size}";
+            yield return $"/api/v1/exports/tiles?grid={size}&quality=all";
+            yield return $"/ogc/collections/presence/items?size={size}";
+            yield return $"/ogc/collections/arrivals/items?size={size}&bbox=-1.7,54.9,-1.6,55";
+            yield return $"/ogc/collections/effort/items?size={size}";
+            yield return $"/ogc/collections/squares/items?size={size}";
+        }
+
+        foreach (var format in (string[])["csv", "csvw", "geojson", "dwca"])
+            yield return $"/api/v1/exports/records?quality=all&format={format}";
+        foreach (var table in (string[])["presence", "effort", "records"])
+            yield return $"/api/v1/exports/{table}?count=true&grid=1km";
+        yield return "/api/v1/exports/presence?taxon=secreta&grid=10km&format=csvw";
+        yield return "/api/v1/editions";
+        yield return "/api/v1/editions/00000000";
+        yield return "/api/v1/editions/00000000/citation.cff";
+        yield return "/api/v1/editions/00000000/datacite.json";
+        yield return "/api/v1/taxa/secreta/presence?edition=00000000";
+        foreach (var page in (string[])["", "conformance", "api", "collections", "collections/records", "collections/records/items", "collections/presence/queryables", "collections/presence/tiles", "collections/presence/tiles/WebMercatorQuad", "collections/presence/tiles/WebMercatorQuad/0/0/0"])
+            yield return $"/ogc/{page}";
+        yield return $"/ogc/collections/records/items/{NameOf("s1")}";
+        yield return "/ogc/collections/presence/items/secreta~NZ26~2005";
+        yield return "/ogc/collections/presence/items?square=NZ2161";
     }
 
     private static IEnumerable<string> OfTaxon(string taxon)

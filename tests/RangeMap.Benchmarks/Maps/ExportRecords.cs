@@ -1,0 +1,33 @@
+using RangeMap.Maps;
+using RangeMap.Server;
+
+namespace RangeMap.Benchmarks;
+
+/// <summary>Exports of a whole scheme: single records and the cube to CSV and GeoParquet, and all taxa as one archive of tiles.</summary>
+internal static class ExportRecords
+{
+    public static async Task RunAsync(long rows)
+    {
+        var files = SimulatedFolder.Of(rows);
+        var data = await files.OpenAsync();
+        var folder = DataFolder.Open(files.Data);
+        foreach (var (table, format) in (ReadOnlySpan<(ExportTable, ExportFormat)>)[(ExportTables.Records, ExportFormat.Csv), (ExportTables.Records, ExportFormat.Parquet), (ExportTables.Presence, ExportFormat.Csv)])
+            Measure(folder, ExportAsk.Read(folder, data, table, new() { Quality = "all" }), format, files.File("export")).GetAwaiter().GetResult();
+        var all = ExportAsk.Read(folder, data, ExportTables.Presence, new());
+        var tiles = await Timing.OfAsync("all taxa as one archive of tiles", () => MakeTiles.WriteAsync(folder, all, Ask.Periods(null), Fresh(files.File("export")), null, CancellationToken.None), runs: 1);
+        tiles.Print();
+    }
+
+    private static async Task Measure(DataFolder folder, ExportQuestion question, ExportFormat format, string path)
+    {
+        var size = MakeExport.Size(folder, question, format);
+        var timing = await Timing.OfAsync($"{question.Table.Name} to {format}", () => MakeExport.WriteAsync(folder, question, format, Fresh(path), null, CancellationToken.None), runs: 1);
+        timing.Print(size.Rows, "rows");
+    }
+
+    private static string Fresh(string path)
+    {
+        File.Delete(path);
+        return path;
+    }
+}
