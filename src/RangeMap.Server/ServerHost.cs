@@ -52,6 +52,7 @@ public static class ServerHost
         api.MapTaxa();
         api.MapPresence();
         api.MapTiles();
+        api.MapPrints();
         api.MapSpread();
         api.MapChange();
         api.MapEffort();

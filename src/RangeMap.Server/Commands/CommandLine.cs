@@ -67,6 +67,7 @@ public static class CommandLine
         TokenCommand.Make(context),
         RefusalsCommand.Make(context),
         PresenceCommand.Make(context),
+        MapCommand.Make(context),
         SpreadCommand.Make(context),
         ChangeCommand.Make(context),
         ForecastCommand.Make(context),

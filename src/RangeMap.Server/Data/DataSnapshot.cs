@@ -18,6 +18,7 @@ public sealed class DataSnapshot
     private readonly MadeOnce<(int Taxon, SquareSize Size), SizedCube> _sized = new();
     private readonly MadeOnce<(string? Group, SquareSize Size), Effort> _effort = new();
     private readonly TaxonStore _list;
+    private readonly RegionStore _regions;
     private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
@@ -28,6 +29,7 @@ public sealed class DataSnapshot
         _editions = new(database);
         Edition = edition;
         _list = new(database, clock);
+        _regions = new(database);
         Taxa = SensitiveTaxa.WithInherited(_list.ReadTaxa());
         _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
@@ -61,6 +63,9 @@ public sealed class DataSnapshot
 
     /// <summary>The name of a taxon under which a record was sent; it may have been merged into another since.</summary>
     public string NameOf(int number) => Answers.GetOrMake("names", _list.ReadNames)[number];
+
+    /// <summary>The regions that the user loaded.</summary>
+    internal IReadOnlyList<StoredRegion> LoadedRegions => Answers.GetOrMake("regions", () => OfThisEdition(_regions.ReadAll()));
 
     /// <summary>The members of an aggregate; empty for any other taxon.</summary>
     public IEnumerable<Taxon> Members(Taxon aggregate) => Taxa.Where(taxon => taxon.AggregateId == aggregate.Id);
