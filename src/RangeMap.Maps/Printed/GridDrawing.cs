@@ -30,23 +30,38 @@ internal static class GridDrawing
 
         if (strands.Count == 0)
             return;
-        pen.StartGroup(string.Create(CultureInfo.InvariantCulture, $"grid-{index}"), new(null, inks.Grid, LineMm), frame.Box);
+        pen.StartGroup(string.Create(CultureInfo.InvariantCulture, $"grid-{index}"), new(null, inks.Grid, LineMm, inks.GridDashMm), frame.Box);
         pen.Shape(strands);
         pen.EndGroup();
     }
 
-    /// <summary>Writes the letters in the south-west corner of each square, or of the part of it that shows.</summary>
-    public static void DrawLetters(IMapPen pen, IReadOnlyList<Square> lettered, MapFrame frame, MapInks inks, SheetStyle style, IReadOnlyList<PaperBox> taken)
+    /// <summary>Writes the letters of each square in a corner that no other thing takes, the south-western first; of a square that shows in part, in a corner of that part.</summary>
+    /// <param name="pen">The pen.</param>
+    /// <param name="lettered">The squares.</param>
+    /// <param name="frame">The map.</param>
+    /// <param name="inks">The colours.</param>
+    /// <param name="style">The paper.</param>
+    /// <param name="isTaken">Tells whether a box is taken.</param>
+    public static void DrawLetters(IMapPen pen, IReadOnlyList<Square> lettered, MapFrame frame, MapInks inks, SheetStyle style, Func<PaperBox, bool> isTaken)
     {
         var text = new TextStyle(Face.Regular, style.SmallPoints, inks.Letters, Halo: MapInks.Paper);
         foreach (var square in lettered)
         {
-            var outline = Outline(square, frame);
+            var (name, outline) = (square.ToString(), Outline(square, frame));
             double left = Math.Max(outline.Min(point => point.X), frame.Box.Left), right = Math.Min(outline.Max(point => point.X), frame.Box.Right);
             double top = Math.Max(outline.Min(point => point.Y), frame.Box.Top), bottom = Math.Min(outline.Max(point => point.Y), frame.Box.Bottom);
-            var at = new PaperPoint(left + text.SizeMm * 0.3, bottom - text.SizeMm * 0.3);
-            if (Math.Min(right - left, bottom - top) >= LeastLetteredMm && !taken.Any(box => box.Shrunk(-text.SizeMm * 2).Contains(at)))
-                pen.Text(at, square.ToString(), text);
+            if (Math.Min(right - left, bottom - top) < LeastLetteredMm)
+                continue;
+            var (edge, width, height) = (text.SizeMm * 0.3, MapFonts.WidthMm(name, text.Face, text.Points), text.SizeMm * 0.8);
+            PaperBox[] corners =
+            [
+                new(left + edge, bottom - edge - height, width, height), new(left + edge, top + edge, width, height),
+                new(right - edge - width, top + edge, width, height), new(right - edge - width, bottom - edge - height, width, height),
+            ];
+            var free = Array.FindIndex(corners, corner => !isTaken(corner));
+            // Where squares fill all four corners, the letters stand upon them.
+            var at = corners[Math.Max(free, 0)];
+            pen.Text(new(at.Left, at.Bottom), name, text);
         }
     }
 

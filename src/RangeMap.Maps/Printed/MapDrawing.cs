@@ -3,17 +3,18 @@ namespace RangeMap.Maps;
 /// <summary>The drawing of a printed map, the same for every format: from the land at the bottom to the words on top.</summary>
 internal static class MapDrawing
 {
-    private const double FrameMm = 0.15, RegionMm = 0.4;
+    private const double FrameMm = 0.15;
 
     public static void Draw(IMapPen pen, PrintedMap map, MapSheet sheet, BaseMap geography, PrintInk ink)
     {
         var inks = MapInks.Of(ink);
         DrawHeads(pen, sheet);
         var squares = map.Squares.ToLookup(square => sheet.Frames.FirstOrDefault(frame => frame.Shows(square.Square)));
-        var insets = sheet.Frames.Where(frame => frame.Name is not null).Select(frame => frame.Box).ToList();
+        var upon = sheet.Frames.Where(frame => frame.Name is not null).Select(frame => frame.Box).Append(sheet.LegendBox).Append(ScaleBox(sheet)).ToList();
         // The main map first: the insets lie upon its sea.
         foreach (var (frame, index) in sheet.Frames.Reverse().Select((frame, i) => (frame, i)))
-            DrawFrame(pen, map, squares[frame], sheet, geography, inks, frame, index, frame.Name is null ? insets : []);
+            DrawFrame(pen, map, squares[frame], sheet, geography, inks, frame, index, frame.Name is null ? upon : []);
+        DrawBox(pen, "legend", sheet.LegendBox, new(MapInks.Paper));
         ScaleBar.Draw(pen, sheet.Main, ScaleAt(sheet), sheet.Main.Box.Width / 6, sheet.Style);
         sheet.Legend.Draw(pen, sheet.LegendAt);
         sheet.Source.Draw(pen, new(sheet.Style.Margin, sheet.SourceTop), MapInks.Quiet);
@@ -30,17 +31,17 @@ internal static class MapDrawing
     }
 
     private static void DrawFrame(
-        IMapPen pen, PrintedMap map, IEnumerable<PrintedSquare> squares, MapSheet sheet, BaseMap geography, MapInks inks, MapFrame frame, int index, IReadOnlyList<PaperBox> insets)
+        IMapPen pen, PrintedMap map, IEnumerable<PrintedSquare> squares, MapSheet sheet, BaseMap geography, MapInks inks, MapFrame frame, int index, IReadOnlyList<PaperBox> upon)
     {
         var land = geography.On(frame.Plane);
         if (frame.Name is not null)
             DrawBox(pen, $"inset-{index}", frame.Box, new(MapInks.Paper));
-        LandDrawing.DrawLand(pen, land, frame, inks, index);
-        GridDrawing.DrawLines(pen, geography.Lettered, frame, inks, index);
+        var lettered = geography.Lettered.Where(square => frame.Name is null ? map.Area.IsLettered(square.Grid) : square.Grid == frame.Plane.Id).ToList();
+        LandDrawing.DrawLand(pen, land, map.Area.Outline, frame, inks, index);
+        GridDrawing.DrawLines(pen, lettered, frame, inks, index);
         SquareDrawing.Draw(pen, map, squares, frame, sheet.MarkMm, index);
         LandDrawing.DrawLines(pen, land, frame, inks, index);
-        DrawRegion(pen, map.Area, frame, inks);
-        GridDrawing.DrawLetters(pen, geography.Lettered, frame, inks, sheet.Style, insets);
+        GridDrawing.DrawLetters(pen, lettered, frame, inks, sheet.Style, Taken(squares, frame, sheet.MarkMm, upon));
         if (frame.Name is null)
             FrontDrawing.Draw(pen, map.Fronts, frame, sheet.Style);
         DrawBox(pen, $"frame-{index}", frame.Box, new(null, inks.Coast, FrameMm));
@@ -59,23 +60,25 @@ internal static class MapDrawing
             pen.Text(new(box.Left, box.Top - small.SizeMm * 0.4), name, small);
     }
 
-    private static void DrawRegion(IMapPen pen, MapArea area, MapFrame frame, MapInks inks)
-    {
-        if (area.Outline.Count == 0)
-            return;
-        var rings = area.Outline.SelectMany(polygon => polygon.Rings)
-            .SelectMany(ring => BoxClip.Line([.. LineThinning.Thin(frame.On(Array.ConvertAll(ring, frame.Plane.FromLatLon)), 0.04)], frame.Box))
-            .Select(line => new Strand(line, false)).ToList();
-        pen.StartGroup("region", new(null, inks.Coast, RegionMm), frame.Box);
-        pen.Shape(rings);
-        pen.EndGroup();
-    }
-
     private static void DrawBox(IMapPen pen, string name, PaperBox box, Paint paint)
     {
         pen.StartGroup(name, paint);
         pen.Shape([new(box.Corners, true)]);
         pen.EndGroup();
+    }
+
+    /// <summary>Tells whether squares, insets, the legend or the scale lie in a box.</summary>
+    private static Func<PaperBox, bool> Taken(IEnumerable<PrintedSquare> squares, MapFrame frame, double markMm, IReadOnlyList<PaperBox> upon)
+    {
+        var marks = squares.Select(square => SquareDrawing.Middle(square.Square, frame)).Select(middle => new PaperBox(middle.X - markMm / 2, middle.Y - markMm / 2, markMm, markMm)).ToList();
+        return box => marks.Any(box.Overlaps) || upon.Any(box.Overlaps);
+    }
+
+    private static PaperBox ScaleBox(MapSheet sheet)
+    {
+        var (at, room) = (ScaleAt(sheet), sheet.Main.Box.Width / 6);
+        var high = sheet.Style.SmallPoints * TextStyle.MmPerPoint * 2;
+        return new(at.X, at.Y - high, room, high);
     }
 
     /// <summary>Right of the inset in the lower left corner, or in that corner.</summary>

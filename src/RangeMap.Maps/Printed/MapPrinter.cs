@@ -60,8 +60,7 @@ public static class MapPrinter
         var (width, height) = ((int)Math.Round(sheet.Style.Width * scale), (int)Math.Round(sheet.Height * scale));
         using var surface = SKSurface.Create(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
         surface.Canvas.Clear(SKColor.Parse(MapInks.Paper));
-        surface.Canvas.Scale((float)scale);
-        MapDrawing.Draw(new SkiaPen(surface.Canvas), map, sheet, geography, ink);
+        MapDrawing.Draw(new SkiaPen(surface.Canvas, scale), map, sheet, geography, ink);
         using var pixels = surface.PeekPixels();
         using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.NoFilters, PngPacking))
             ?? throw new InvalidOperationException("The picture could not be encoded.");
@@ -79,8 +78,7 @@ public static class MapPrinter
         using (var document = SKDocument.CreatePdf(output, properties))
         {
             var canvas = document.BeginPage((float)(sheet.Style.Width * PointsPerMm), (float)(sheet.Height * PointsPerMm));
-            canvas.Scale((float)PointsPerMm);
-            MapDrawing.Draw(new SkiaPen(canvas), map, sheet, geography, ink);
+            MapDrawing.Draw(new SkiaPen(canvas, PointsPerMm), map, sheet, geography, ink);
             document.EndPage();
             document.Close();
         }
@@ -88,5 +86,5 @@ public static class MapPrinter
         return PdfLanguage.Add(output.GetBuffer().AsSpan(0, (int)output.Length), Language);
     }
 
-    private static string Title(PrintedMap map) => map.VernacularName is { } name ? $"{map.PlainName} ({name}): {map.Subject}" : $"{map.PlainName}: {map.Subject}";
+    private static string Title(PrintedMap map) => map.VernacularName is { } name ? $"{map.PlainName} ({name}). {map.Subject}" : $"{map.PlainName}. {map.Subject}";
 }

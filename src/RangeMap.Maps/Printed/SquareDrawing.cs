@@ -28,6 +28,13 @@ internal static class SquareDrawing
         }
     }
 
+    /// <summary>The middle of a square on paper.</summary>
+    public static PaperPoint Middle(Square square, MapFrame frame)
+    {
+        var own = NationalGrid.Get(square.Grid);
+        return frame.On(own.Id == frame.Plane.Id ? square.Centre : frame.Plane.FromLatLon(own.ToLatLon(square.Centre)));
+    }
+
     /// <summary>The outline of a square on paper, enlarged about its middle where it is too small to show.</summary>
     private static PaperPoint[] Corners(Square square, MapFrame frame, double markMm)
     {

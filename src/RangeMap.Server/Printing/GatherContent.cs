@@ -25,7 +25,7 @@ internal static class GatherContent
         var squares = map.Squares.Where(found => Within(question, found.Square)).ToList();
         var side = question.Grid.ToWords();
         return new(
-            map.Periods.Count > 1 ? $"Where it was found: squares of {side} by the latest period with a record" : $"Where it was found: squares of {side}, {PeriodWords.Of(map.Periods[0].Text)}",
+            map.Periods.Count > 1 ? $"Squares of {side} by the latest period with a record" : $"Squares of {side} with records, {PeriodWords.Of(map.Periods[0].Text)}",
             map.Periods.Count > 1 ? "Last found, and number of squares" : "Found, and number of squares",
             [.. legend.Classes.Zip(marks, (part, mark) => new PrintedClass(PeriodWords.Of(part.Label), mark))],
             [.. squares.Select(found => new PrintedSquare(found.Square, LatestPeriod(found)))],

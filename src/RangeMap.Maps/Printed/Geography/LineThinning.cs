@@ -12,6 +12,16 @@ internal static class LineThinning
     /// <param name="tolerance">Greatest distance of a point left out, in the unit of the points; 0 or more.</param>
     public static List<PaperPoint> Thin(ReadOnlySpan<PaperPoint> points, double tolerance)
     {
+        // Always from the same end, so that points equally far away are chosen alike whichever way the line was drawn.
+        if ((points[0].X, points[0].Y).CompareTo((points[^1].X, points[^1].Y)) > 0)
+        {
+            var turned = points.ToArray();
+            Array.Reverse(turned);
+            var back = Thin(turned, tolerance);
+            back.Reverse();
+            return back;
+        }
+
         var keep = new bool[points.Length];
         keep[0] = keep[^1] = true;
         var open = new Stack<(int From, int To)>([(0, points.Length - 1)]);

@@ -21,7 +21,7 @@ public sealed record MapArea(INationalGrid Plane, PlaneBounds Bounds, IReadOnlyL
     /// <summary>Great Britain, Ireland and Man, with insets for Shetland and the Channel Islands.</summary>
     public static MapArea Islands { get; } = new(
         NationalGrid.Get(GridId.British),
-        new(-160_000, -8_000, 665_000, 1_062_000),
+        new(-205_000, -8_000, 665_000, 1_062_000),
         [
             new("Shetland", NationalGrid.Get(GridId.British), new(384_000, 1_066_000, 484_000, 1_223_000), AtTop: true),
             new("Channel Islands", NationalGrid.Get(GridId.ChannelIslands), new(512_000, 5_420_000, 588_000, 5_514_000), AtTop: false),
@@ -49,6 +49,9 @@ public sealed record MapArea(INationalGrid Plane, PlaneBounds Bounds, IReadOnlyL
         var box = PlaneBounds.Around(points);
         return plane.Id != GridId.European && box.LongerSide() > MostFromHome ? Around(squares, NationalGrid.Get(GridId.European)) : new(plane, Framed(points), [], null, []);
     }
+
+    /// <summary>True when a grid's letters belong on the main part of the map, not on an inset.</summary>
+    internal bool IsLettered(GridId grid) => Insets.All(inset => inset.Plane.Id != grid || inset.Plane.Id == Plane.Id);
 
     /// <summary>True when the map shows the square, in its main part or an inset.</summary>
     public bool Shows(Square square)

@@ -12,8 +12,8 @@ internal sealed record PlanarBase(IReadOnlyList<LandRing> Land, IReadOnlyList<La
     {
         var shared = SharedEdges(land);
         return new(
-            [.. land.SelectMany(polygon => polygon.Rings).Select(ring => LandRing.Of(ring, shared, plane))],
-            [.. near.SelectMany(polygon => polygon.Rings).Select(ring => LandRing.Of(ring, [], plane))],
+            [.. land.SelectMany(polygon => polygon.Rings.Select((ring, i) => LandRing.Of(ring, i > 0, shared, plane)))],
+            [.. near.SelectMany(polygon => polygon.Rings.Select((ring, i) => LandRing.Of(ring, i > 0, [], plane)))],
             [.. borders.Select(line => Array.ConvertAll(line, plane.FromLatLon))]);
     }
 
@@ -42,9 +42,10 @@ internal sealed record PlanarBase(IReadOnlyList<LandRing> Land, IReadOnlyList<La
 /// <summary>A ring of land as runs that follow each other, the last point of one being the first of the next.</summary>
 /// <param name="Runs">The runs; a ring without a border is one run, closed.</param>
 /// <param name="Bounds">The box round it.</param>
-internal sealed record LandRing(IReadOnlyList<LandRun> Runs, PlaneBounds Bounds)
+/// <param name="IsLake">True for a hole.</param>
+internal sealed record LandRing(IReadOnlyList<LandRun> Runs, PlaneBounds Bounds, bool IsLake)
 {
-    public static LandRing Of(LatLon[] ring, HashSet<(LatLon, LatLon)> shared, INationalGrid plane)
+    public static LandRing Of(LatLon[] ring, bool isLake, HashSet<(LatLon, LatLon)> shared, INationalGrid plane)
     {
         var points = Array.ConvertAll(ring, plane.FromLatLon);
         var runs = new List<LandRun>();
@@ -58,7 +59,7 @@ internal sealed record LandRing(IReadOnlyList<LandRun> Runs, PlaneBounds Bounds)
             start = i;
         }
 
-        return new(runs, PlaneBounds.Around(points));
+        return new(runs, PlaneBounds.Around(points), isLake);
 
         bool IsShared(int end) => shared.Count > 0 && shared.Contains(PlanarBase.Canonical(ring[end - 1], ring[end]));
     }

@@ -6,6 +6,7 @@ namespace RangeMap.Maps;
 internal sealed class LegendBlock
 {
     private const string CountFormat = "#,0";
+    private const string FrontWords = "Front of the year named, fitted";
     private readonly SheetStyle _style;
     private readonly double _width;
     private readonly TextBlock _title;
@@ -26,8 +27,8 @@ internal sealed class LegendBlock
         [
             // The newest stands first, where the eye begins.
             .. map.Classes.Select((part, i) => RowOf(part.Label, part.Mark, map.Squares.Count(square => square.Class == i), labelWidth)).Reverse(),
-            .. map.Fronts.Count > 0 ? (Row[])[RowOf("Front: mean year of arrival by the fitted surface", null, null, labelWidth)] : [],
-            RowOf("All squares", null, map.Squares.Count, labelWidth),
+            .. map.Fronts.Count > 0 ? (Row[])[RowOf(FrontWords, null, null, labelWidth)] : [],
+            .. map.Classes.Count != 1 ? (Row[])[RowOf("All squares", null, map.Squares.Count, labelWidth)] : [],
         ];
         _note = note is null ? null : TextBlock.Of(note, Face.Regular, style.SmallPoints, width);
         Height = _title.Height + RowGap + _rows.Sum(row => row.Height + RowGap) + (_note?.Height ?? 0);
@@ -36,11 +37,22 @@ internal sealed class LegendBlock
     /// <summary>Height, millimetres.</summary>
     public double Height { get; }
 
-    private double MarkMm => SheetStyle.LineMm(_style.TextPoints) * 0.72;
+    /// <summary>Width, millimetres.</summary>
+    public double Width => _width;
 
-    private double LabelLeft => MarkMm * 1.5;
+    private double MarkMm => MarkOf(_style);
+
+    private double LabelLeft => LabelLeftOf(_style);
 
     private double RowGap => SheetStyle.LineMm(_style.TextPoints) * 0.16;
+
+    /// <summary>The width at which no label breaks, millimetres.</summary>
+    public static double NaturalWidth(PrintedMap map, SheetStyle style)
+    {
+        var labels = map.Classes.Select(part => part.Label).Append(FrontWords);
+        var widest = labels.Max(label => MapFonts.WidthMm(label, Face.Regular, style.TextPoints)) + LabelLeftOf(style) + CountWidth(map, style);
+        return Math.Max(widest, MapFonts.WidthMm(map.LegendTitle, Face.Bold, style.TextPoints)) + style.Gap;
+    }
 
     /// <summary>Draws the legend.</summary>
     /// <param name="pen">The pen.</param>
@@ -83,6 +95,10 @@ internal sealed class LegendBlock
         var block = TextBlock.Of(label, Face.Regular, _style.TextPoints, width);
         return new(block, mark, count, block.Height);
     }
+
+    private static double MarkOf(SheetStyle style) => SheetStyle.LineMm(style.TextPoints) * 0.72;
+
+    private static double LabelLeftOf(SheetStyle style) => MarkOf(style) * 1.5;
 
     private static double CountWidth(PrintedMap map, SheetStyle style) => MapFonts.WidthMm($"  {Text(map.Squares.Count)}", Face.Regular, style.TextPoints);
 

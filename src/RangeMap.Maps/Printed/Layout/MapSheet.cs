@@ -11,7 +11,7 @@ internal sealed class MapSheet
     private const double LeastMarkMm = 0.5, LeastBlackMarkMm = 0.9;
 
     /// <summary>On the map of all islands, the sea east of Scotland: where the legend finds room on a page, metres.</summary>
-    private static readonly PlaneBounds OpenSea = new(476_000, 532_000, 665_000, 885_000);
+    private static readonly PlaneBounds OpenSea = new(476_000, 540_000, 665_000, 868_000);
 
     public MapSheet(PrintedMap map, PrintSize size, PrintInk ink)
     {
@@ -28,7 +28,7 @@ internal sealed class MapSheet
 
         // First with the legend beside the map; where it does not fit there, with the legend below.
         var beside = map.Area.Insets.Count > 0 && size == PrintSize.Page ? Framed(map.Area, width, 0) : null;
-        if (beside is not null && SeaBox(beside[^1], map, ink) is { } sea)
+        if (beside is not null && SeaBox(beside, map, ink) is { } sea)
             (Frames, LegendAt, Legend) = (beside, new(sea.Left, sea.Top), LegendFor(map, ink, sea.Width, beside));
         else
             (Frames, LegendAt, Legend) = Below(map, ink, width);
@@ -57,6 +57,9 @@ internal sealed class MapSheet
 
     public PaperPoint LegendAt { get; }
 
+    /// <summary>The legend with a little white round it.</summary>
+    public PaperBox LegendBox => new PaperBox(LegendAt.X, LegendAt.Y, Legend.Width, Legend.Height).Shrunk(-1);
+
     public TextBlock Source { get; }
 
     public double SourceTop { get; }
@@ -66,8 +69,9 @@ internal sealed class MapSheet
 
     private (IReadOnlyList<MapFrame>, PaperPoint, LegendBlock) Below(PrintedMap map, PrintInk ink, double width)
     {
-        var frames = Framed(map.Area, width, LegendFor(map, ink, width, null).Height + Style.Gap);
-        return (frames, new(Style.Margin, frames[^1].Box.Bottom + Style.Gap), LegendFor(map, ink, width, frames));
+        var legendWidth = Math.Min(width, LegendBlock.NaturalWidth(map, Style));
+        var frames = Framed(map.Area, width, LegendFor(map, ink, legendWidth, null).Height + Style.Gap);
+        return (frames, new(Style.Margin, frames[^1].Box.Bottom + Style.Gap), LegendFor(map, ink, legendWidth, frames));
     }
 
     private LegendBlock LegendFor(PrintedMap map, PrintInk ink, double width, IReadOnlyList<MapFrame>? frames)
@@ -78,11 +82,12 @@ internal sealed class MapSheet
     }
 
     /// <summary>The box over the sea that takes the legend; null where it is too small.</summary>
-    private PaperBox? SeaBox(MapFrame main, PrintedMap map, PrintInk ink)
+    private PaperBox? SeaBox(IReadOnlyList<MapFrame> frames, PrintedMap map, PrintInk ink)
     {
+        var main = frames[^1];
         var (topLeft, bottomRight) = (main.On(new EastNorth(OpenSea.West, OpenSea.North)), main.On(new EastNorth(OpenSea.East, OpenSea.South)));
         var box = new PaperBox(topLeft.X, topLeft.Y, main.Box.Right - 2 - topLeft.X, bottomRight.Y - topLeft.Y);
-        return LegendFor(map, ink, box.Width, null).Height <= box.Height ? box : null;
+        return LegendFor(map, ink, box.Width, frames).Height <= box.Height ? box : null;
     }
 
     /// <summary>The insets and the main map, as wide as the paper allows and as high as they need or there is room for.</summary>

@@ -14,6 +14,8 @@ internal readonly record struct PaperBox(double Left, double Top, double Width, 
 
     public bool Contains(PaperPoint point) => point.X >= Left && point.X < Right && point.Y >= Top && point.Y < Bottom;
 
+    public bool Overlaps(PaperBox other) => Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
+
     public PaperBox Shrunk(double margin) => new(Left + margin, Top + margin, Width - 2 * margin, Height - 2 * margin);
 }
 

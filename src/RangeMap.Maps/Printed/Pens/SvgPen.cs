@@ -65,11 +65,19 @@ internal sealed class SvgPen : IMapPen, IDisposable
         _path.Clear();
         foreach (var (points, closed) in strands)
         {
-            _path.Append('M');
-            for (var i = 0; i < points.Count; i++)
-                _path.Append(i == 0 ? "" : i == 1 ? "L" : " ").Append(Number(points[i].X)).Append(' ').Append(Number(points[i].Y));
+            var (x, y) = (Hundredths(points[0].X), Hundredths(points[0].Y));
+            _path.Append('M').Append(Number(x)).Append(' ').Append(Number(y)).Append('l');
+            for (var i = 1; i < points.Count; i++)
+            {
+                // Steps between rounded places, so that no error adds up along the line.
+                var (nextX, nextY) = (Hundredths(points[i].X), Hundredths(points[i].Y));
+                AppendStep(nextX - x, isFirst: i == 1);
+                AppendStep(nextY - y, isFirst: false);
+                (x, y) = (nextX, nextY);
+            }
+
             if (closed)
-                _path.Append('Z');
+                _path.Append('z');
         }
 
         _xml.WriteStartElement("path", Namespace);
@@ -136,6 +144,17 @@ internal sealed class SvgPen : IMapPen, IDisposable
         return name;
     }
 
+    private void AppendStep(int hundredths, bool isFirst)
+    {
+        if (!isFirst && hundredths >= 0)
+            _path.Append(' ');
+        _path.Append(Number(hundredths));
+    }
+
     /// <summary>To a hundredth of a millimetre, which no press prints.</summary>
-    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double mm) => Number(Hundredths(mm));
+
+    private static string Number(int hundredths) => (hundredths / 100m).ToString("#.##;-#.##;0", CultureInfo.InvariantCulture);
+
+    private static int Hundredths(double mm) => (int)Math.Round(mm * 100);
 }
