@@ -42,7 +42,9 @@ internal sealed record PrintQuestion(
             string.IsNullOrWhiteSpace(parts.Region) ? null : NamedRegion.Find(data, parts.Region), SizeOf(parts.Size), InkOf(parts.Ink));
     }
 
-    private static PrintKind KindOf(string? text) => text?.Trim().ToUpperInvariant() switch
+    /// <summary>A kind; presence where none is named.</summary>
+    /// <exception cref="UserException">The text is no kind.</exception>
+    public static PrintKind KindOf(string? text) => text?.Trim().ToUpperInvariant() switch
     {
         null or "" or "PRESENCE" => PrintKind.Presence,
         "ARRIVALS" => PrintKind.Arrivals,
