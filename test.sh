@@ -17,6 +17,7 @@ readonly programs=(
   'python3 python3'
   'cct proj-bin'
   'GeoConvert geographiclib-tools'
+  'pdftotext poppler-utils'
 )
 
 say() { printf '\n== %s\n' "$*"; }

@@ -15,6 +15,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
     ["http-tiles"] = HttpTiles.RunAsync,
+    ["printed-map"] = PrintMaps.RunAsync,
     ["spread"] = _ => SpreadReport.RunAsync(),
     ["change"] = _ => MeasureChange.RunAsync(),
 };

@@ -44,7 +44,7 @@ internal static class PrintMap
     private static MapArea AreaOf(PrintQuestion question, MapContent content)
     {
         if (question.Region is { } region)
-            return MapArea.Of(region.Name, region.Polygons);
+            return MapArea.Of(region.Name, region.Polygons, content.Squares.Select(square => square.Square));
         var islands = MapArea.Islands;
         return content.Squares.Count == 0 || content.Squares.Any(square => islands.Shows(square.Square)) ? islands : MapArea.Around([.. content.Squares.Select(square => square.Square)]);
     }

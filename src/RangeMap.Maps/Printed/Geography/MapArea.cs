@@ -31,12 +31,13 @@ public sealed record MapArea(INationalGrid Plane, PlaneBounds Bounds, IReadOnlyL
     /// <summary>A region, on the plane of the grid in use there.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="polygons">Its polygons, at least one.</param>
-    public static MapArea Of(string name, IReadOnlyList<GeoPolygon> polygons)
+    /// <param name="squares">Squares that the region reaches into: they are shown whole.</param>
+    public static MapArea Of(string name, IReadOnlyList<GeoPolygon> polygons, IEnumerable<Square> squares)
     {
         var points = polygons.SelectMany(polygon => polygon.Rings[0]).ToArray();
         var middle = new LatLon((points.Min(point => point.Latitude) + points.Max(point => point.Latitude)) / 2, (points.Min(point => point.Longitude) + points.Max(point => point.Longitude)) / 2);
         var plane = NationalGrid.ForPlace(middle) ?? NationalGrid.Get(GridId.European);
-        return new(plane, Framed([.. points.Select(plane.FromLatLon)]), [], name, polygons);
+        return new(plane, Framed([.. points.Select(plane.FromLatLon), .. squares.SelectMany(square => SquareOutline.On(square, plane))]), [], name, polygons);
     }
 
     /// <summary>All that the squares lie in, for data from elsewhere.</summary>
