@@ -15,11 +15,11 @@ public static class FateLegend
     /// <summary>The classes, in the order in which legends show them.</summary>
     public static IReadOnlyList<WordClass> Classes { get; } =
     [
-        new("gained", "Gained: found later, looked for before in vain", Colour(new(0.30, 0.13, -80), new(0.93, 0.12, 95))),
-        new("lost", "Lost: found before, looked for later in vain", Colour(new(0.58, 0.17, 45), new(0.66, 0.17, 30))),
+        new("gained", "Gained: looked for before in vain", Colour(new(0.30, 0.13, -80), new(0.93, 0.12, 95))),
+        new("lost", "Lost: looked for later in vain", Colour(new(0.58, 0.17, 45), new(0.66, 0.17, 30))),
         new("kept", "Stayed: found both times", Colour(new(0.66, 0.09, 235), new(0.60, 0.10, 250))),
-        new("not-surveyed-before", "Found later; not visited before", Colour(new(0.50, 0, 0), new(0.72, 0, 0))),
-        new("not-surveyed-after", "Found before; not visited again", Colour(new(0.50, 0, 0), new(0.72, 0, 0))),
+        new("not-surveyed-before", "Found later, not visited before", Colour(new(0.50, 0, 0), new(0.72, 0, 0))),
+        new("not-surveyed-after", "Found before, not visited again", Colour(new(0.50, 0, 0), new(0.72, 0, 0))),
     ];
 
     /// <summary>The place of a word in <see cref="Classes"/>.</summary>

@@ -15,7 +15,7 @@ internal static class MapDrawing
         foreach (var (frame, index) in sheet.Frames.Reverse().Select((frame, i) => (frame, i)))
             DrawFrame(pen, map, squares[frame], sheet, geography, inks, frame, index, frame.Name is null ? upon : []);
         DrawBox(pen, "legend", sheet.LegendBox, new(MapInks.Paper));
-        ScaleBar.Draw(pen, sheet.Main, ScaleAt(sheet), sheet.Main.Box.Width / 6, sheet.Style);
+        ScaleBar.Draw(pen, sheet.Main, ScaleAt(sheet), ScaleRoom(sheet), sheet.Style);
         sheet.Legend.Draw(pen, sheet.LegendAt);
         sheet.Source.Draw(pen, new(sheet.Style.Margin, sheet.SourceTop), MapInks.Quiet);
     }
@@ -36,7 +36,7 @@ internal static class MapDrawing
         var land = geography.On(frame.Plane);
         if (frame.Name is not null)
             DrawBox(pen, $"inset-{index}", frame.Box, new(MapInks.Paper));
-        var lettered = geography.Lettered.Where(square => frame.Name is null ? map.Area.IsLettered(square.Grid) : square.Grid == frame.Plane.Id).ToList();
+        var lettered = geography.Lettered.Where(square => frame.IsLettered(square.Grid)).ToList();
         LandDrawing.DrawLand(pen, land, map.Area.Outline, frame, inks, index);
         GridDrawing.DrawLines(pen, lettered, frame, inks, index);
         SquareDrawing.Draw(pen, map, squares, frame, sheet.MarkMm, index);
@@ -76,16 +76,18 @@ internal static class MapDrawing
 
     private static PaperBox ScaleBox(MapSheet sheet)
     {
-        var (at, room) = (ScaleAt(sheet), sheet.Main.Box.Width / 6);
-        var high = sheet.Style.SmallPoints * TextStyle.MmPerPoint * 2;
-        return new(at.X, at.Y - high, room, high);
+        var (at, high) = (ScaleAt(sheet), sheet.Style.SmallPoints * TextStyle.MmPerPoint * 2);
+        return new(at.X, at.Y - high, ScaleBar.LengthMm(sheet.Main, ScaleRoom(sheet)), high);
     }
 
-    /// <summary>Right of the inset in the lower left corner, or in that corner.</summary>
+    private static double ScaleRoom(MapSheet sheet) => sheet.Main.Box.Width / 6;
+
+    /// <summary>On the map of all islands in the sea right of the lower inset; else below the map on the right, where no island can lie.</summary>
     private static PaperPoint ScaleAt(MapSheet sheet)
     {
         var main = sheet.Main.Box;
-        var corner = sheet.Frames.Where(frame => frame.Name is not null && frame.Box.Left < main.Left + main.Width / 2).Select(frame => frame.Box.Right).DefaultIfEmpty(main.Left).Max();
-        return new(corner + sheet.Style.Gap, main.Bottom - sheet.Style.Gap);
+        return sheet.Frames.FirstOrDefault(frame => frame.Name is not null && frame.Box.Left < main.Left + main.Width / 2) is { } inset
+            ? new(inset.Box.Right + sheet.Style.Gap, main.Bottom - sheet.Style.Gap)
+            : new(main.Right - ScaleBar.LengthMm(sheet.Main, ScaleRoom(sheet)), main.Bottom + sheet.Style.Gap + SheetStyle.LineMm(sheet.Style.SmallPoints));
     }
 }

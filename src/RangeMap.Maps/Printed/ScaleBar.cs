@@ -17,8 +17,7 @@ internal static class ScaleBar
     /// <param name="style">The paper.</param>
     public static void Draw(IMapPen pen, MapFrame frame, PaperPoint at, double mostMm, SheetStyle style)
     {
-        var km = Km(frame, mostMm);
-        var length = km * MetresPerKm * frame.MmPerMetre;
+        var (km, length) = (Km(frame, mostMm), LengthMm(frame, mostMm));
         pen.StartGroup("scale", new(null, MapInks.Text, LineMm));
         pen.Shape([new([new(at.X, at.Y - TickMm), at, new(at.X + length, at.Y), new(at.X + length, at.Y - TickMm)], false)]);
         pen.EndGroup();
@@ -26,7 +25,10 @@ internal static class ScaleBar
         pen.Text(new(at.X + length / 2, at.Y - TickMm * 0.8), text, new(Face.Regular, style.SmallPoints, MapInks.Text, TextAnchor.Middle, MapInks.Paper));
     }
 
+    /// <summary>Length of the bar on paper.</summary>
+    public static double LengthMm(MapFrame frame, double mostMm) => Km(frame, mostMm) * MetresPerKm * frame.MmPerMetre;
+
     /// <summary>The longest round length that fits.</summary>
-    internal static int Km(MapFrame frame, double mostMm) =>
+    private static int Km(MapFrame frame, double mostMm) =>
         RoundKm.LastOrDefault(km => km * MetresPerKm * frame.MmPerMetre <= mostMm, RoundKm[0]);
 }

@@ -21,7 +21,7 @@ internal static class SourceLines
         var outside = content.Squares.Count(square => !area.Shows(square.Square));
         string?[] counted =
         [
-            $"{Number(content.Records, "record")} in {Number(content.Squares.Count, "square")}{(question.Region is { } region ? $" that {region.Name} reaches into" : "")}; {QualityIn(question)}.",
+            $"{Number(content.Records, "record")} in {Number(content.Squares.Count, "square")}{(question.Region is { } region ? $" that the region {region.Name} reaches into" : "")}; {QualityIn(question)}.",
             content.Omitted is { } omitted ? Left(omitted) : null,
             outside > 0 ? $"{Number(outside, "square")} outside this map." : null,
             question.Taxon.GeneraliseTo is { } coarsest ? $"A sensitive species: places are shown no finer than {coarsest.ToWords()}." : null,

@@ -143,6 +143,16 @@ public class MapPrinterTests
     }
 
     [Fact]
+    public void AFrontIsALineWithItsYearUponIt()
+    {
+        var svg = Svg(SomePrint.Print(PrintFormat.Svg));
+        Assert.Single(Groups(svg, "front").Single(group => (string?)group.Attribute("id") == "front").Elements());
+        var year = svg.Descendants().Single(element => element.Name.LocalName == "text" && element.Value == "1991" && (string?)element.Attribute("text-anchor") == "middle");
+        // Halfway along the line lies a point of the sea east of the middle of the paper.
+        Assert.InRange(double.Parse((string)year.Attribute("x")!, CultureInfo.InvariantCulture), 100, 180);
+    }
+
+    [Fact]
     public void AMapWithoutSquaresIsStillAMap()
     {
         var map = SomePrint.Map() with { Squares = [], Fronts = [], Classes = [] };

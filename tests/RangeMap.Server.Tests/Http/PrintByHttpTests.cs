@@ -65,7 +65,15 @@ public sealed class PrintByHttpTests(SmallWorld world) : IClassFixture<SmallWorl
         var words = svg.Descendants().Where(element => element.Name.LocalName == "text").Select(text => text.Value).ToList();
         // NZ26 was found in both; nobody visited the other three before.
         Assert.Contains("4 squares", string.Join(' ', words), StringComparison.Ordinal);
-        Assert.Equal("3", words[words.FindIndex(word => word.StartsWith("visited before", StringComparison.Ordinal)) + 1]);
+        Assert.Equal("3", words[words.FindIndex(word => word.EndsWith("visited before", StringComparison.Ordinal)) + 1]);
+    }
+
+    [Fact]
+    public async Task WhereNoFrontCanBeFittedTheMapSaysWhy()
+    {
+        var svg = await SvgAsync("prima/map.svg?kind=arrivals");
+        Assert.Contains("No front is drawn: Not enough squares", svg.Elements().First(element => element.Name.LocalName == "desc").Value, StringComparison.Ordinal);
+        Assert.DoesNotContain(svg.Descendants(), element => (string?)element.Attribute("id") == "front");
     }
 
     [Theory]

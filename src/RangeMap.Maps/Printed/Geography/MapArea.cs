@@ -51,9 +51,6 @@ public sealed record MapArea(INationalGrid Plane, PlaneBounds Bounds, IReadOnlyL
         return plane.Id != GridId.European && box.LongerSide() > MostFromHome ? Around(squares, NationalGrid.Get(GridId.European)) : new(plane, Framed(points), [], null, []);
     }
 
-    /// <summary>True when a grid's letters belong on the main part of the map, not on an inset.</summary>
-    internal bool IsLettered(GridId grid) => Insets.All(inset => inset.Plane.Id != grid || inset.Plane.Id == Plane.Id);
-
     /// <summary>True when the map shows the square, in its main part or an inset.</summary>
     public bool Shows(Square square)
     {

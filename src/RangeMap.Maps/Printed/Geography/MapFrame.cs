@@ -12,6 +12,9 @@ internal sealed record MapFrame(INationalGrid Plane, PlaneBounds Bounds, PaperBo
     /// <summary>Millimetres on paper to a metre on the plane.</summary>
     public double MmPerMetre => Box.Width / Bounds.Width();
 
+    /// <summary>True when the letters of a grid are shown: those of its own, and on the larger islands those of both, as each has its own part of the land.</summary>
+    public bool IsLettered(GridId grid) => grid == Plane.Id || (IsOfLargerIslands(grid) && IsOfLargerIslands(Plane.Id));
+
     /// <summary>A point of the plane on the paper; it may lie outside the box.</summary>
     public PaperPoint On(EastNorth point) => new(Box.Left + (point.Easting - Bounds.West) * MmPerMetre, Box.Top + (Bounds.North - point.Northing) * MmPerMetre);
 
@@ -23,6 +26,8 @@ internal sealed record MapFrame(INationalGrid Plane, PlaneBounds Bounds, PaperBo
             drawn[i] = On(points[i]);
         return drawn;
     }
+
+    private static bool IsOfLargerIslands(GridId grid) => grid is GridId.British or GridId.Irish;
 
     /// <summary>True when the middle of the square lies in the part that is shown.</summary>
     public bool Shows(Square square)
