@@ -18,6 +18,7 @@ readonly programs=(
   'cct proj-bin'
   'GeoConvert geographiclib-tools'
   'ogrinfo gdal-bin'
+  'pdftotext poppler-utils'
 )
 
 say() { printf '\n== %s\n' "$*"; }

@@ -40,7 +40,7 @@ public static class ServerHost
         builder.Services.AddResponseCompression(compression =>
         {
             compression.EnableForHttps = true;
-            compression.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, TileEndpoints.MediaType];
+            compression.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, TileEndpoints.MediaType, NewSquaresFeed.MediaType, MapPrinter.MediaType(PrintFormat.Svg)];
         });
 
         var app = builder.Build();
@@ -55,6 +55,9 @@ public static class ServerHost
         api.MapTaxa();
         api.MapPresence();
         api.MapTiles();
+        api.MapPrints();
+        api.MapFeeds();
+        api.MapStyles();
         api.MapSpread();
         api.MapChange();
         api.MapEffort();

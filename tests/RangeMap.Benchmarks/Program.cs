@@ -16,6 +16,7 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["draw-tiles"] = DrawTiles.RunAsync,
     ["export"] = ExportRecords.RunAsync,
     ["http-tiles"] = HttpTiles.RunAsync,
+    ["printed-map"] = PrintMaps.RunAsync,
     ["spread"] = _ => SpreadReport.RunAsync(),
     ["change"] = _ => MeasureChange.RunAsync(),
     ["arrivals"] = _ => ArrivalGrowth.RunAsync(),

@@ -97,6 +97,21 @@ public class PresenceFoldTests
         Assert.Equal(["SK32", "SK32NE"], cube.Cells.ToArray().Select(cell => Square.FromCode(cell.SquareCode).ToString()).Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void TheFirstFindOfASquareIsTheRecordThatIsCertainEarliest()
+    {
+        // In SK32 the whole of 2004 is over after 1 June 2004; the rejected record of 1999 does not count.
+        var cube = Cube(
+            Some.Record("SK3628", "2004-01-01/2004-12-31"), Some.Record("SK32", "2004-06-01"), Some.Record("SK32", "2010-06-01"), Some.Record("TQ38", "2011-05-01/2011-05-31"),
+            Some.Record("SK3629", "1999-06-01") with { Status = ReviewStatus.Rejected });
+        var finds = FirstFind.Of(SizedCube.Of(cube, SquareSize.Km10), Quality.Usable);
+        Assert.Equal(
+            [("SK32", "2004-06-01", "2004-06-01"), ("TQ38", "2011-05-01", "2011-05-31")],
+            finds.Select(find => (find.Square.ToString(), Day(find.FirstDay), Day(find.LastDay))).Order());
+
+        static string Day(int number) => DateOnly.FromDayNumber(number).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    }
+
     private static PresenceMap Fold(SquareSize size, string periods, params Record[] records) => Fold(size, periods, Quality.Usable, records);
 
     private static PresenceMap Fold(SquareSize size, string periods, Quality quality, params Record[] records) =>

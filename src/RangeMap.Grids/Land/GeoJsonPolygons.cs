@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace RangeMap.Grids;
 
 /// <summary>Reads the polygons of a GeoJSON feature collection (RFC 7946); features of other kinds are passed over.</summary>
-internal static class GeoJsonPolygons
+public static class GeoJsonPolygons
 {
     /// <summary>Every polygon, one by one, with the text of a property of its feature (null where the feature lacks it).</summary>
     /// <param name="geoJson">A feature collection in longitude and latitude (WGS84).</param>

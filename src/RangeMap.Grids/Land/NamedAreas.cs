@@ -16,6 +16,11 @@ public sealed class NamedAreas
     /// <summary>The names, in the order of the alphabet.</summary>
     public IReadOnlyList<string> Names => [.. _areas.Keys.Order(StringComparer.OrdinalIgnoreCase)];
 
+    /// <summary>One region.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="polygons">Its polygons, at least one.</param>
+    public static NamedAreas Of(string name, IEnumerable<GeoPolygon> polygons) => new(new(StringComparer.OrdinalIgnoreCase) { [name] = new PolygonIndex(polygons) });
+
     /// <summary>Reads polygons in longitude and latitude; features that lack the property are passed over.</summary>
     /// <param name="geoJson">A feature collection.</param>
     /// <param name="property">The property that holds the name.</param>

@@ -28,6 +28,15 @@ public static class SquareSizeText
         throw new ArgumentOutOfRangeException(nameof(size), size, "This is no square size in use.");
     }
 
+    /// <summary>A size as it stands in a sentence: "10 km".</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is no size in use.</exception>
+    public static string ToWords(this SquareSize size)
+    {
+        var text = ToText(size);
+        var digits = text.TakeWhile(char.IsAsciiDigit).Count();
+        return $"{text[..digits]} {text[digits..]}";
+    }
+
     /// <summary>Reads a size; capitals and spaces do not matter ("10 km").</summary>
     public static bool TryParse(string text, out SquareSize size)
     {

@@ -11,7 +11,7 @@ public sealed record Legend(string Property, IReadOnlyList<LegendClass> Classes)
     /// <summary>Classes of years at most; more cannot be told apart.</summary>
     public const int MostYearClasses = 8;
 
-    private static readonly int[] YearSteps = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000];
+    private static readonly int[] YearSteps = [1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000, 5000, 10000];
 
     /// <summary>A class a period.</summary>
     /// <param name="property"><see cref="PropertyNames.Period"/> to show when a square was first found, <see cref="PropertyNames.Latest"/> when last.</param>
@@ -23,12 +23,15 @@ public sealed record Legend(string Property, IReadOnlyList<LegendClass> Classes)
     /// <param name="property"><see cref="PropertyNames.First"/>, <see cref="PropertyNames.Last"/> or <see cref="PropertyNames.Year"/>.</param>
     /// <param name="firstYear">The first year to cover, 1 to 9999.</param>
     /// <param name="lastYear">The last year to cover, not before the first.</param>
-    public static Legend OfYears(string property, int firstYear, int lastYear)
+    /// <param name="most">Classes at most, from 1 to <see cref="MostYearClasses"/>.</param>
+    public static Legend OfYears(string property, int firstYear, int lastYear, int most = MostYearClasses)
     {
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostYearClasses);
         ArgumentOutOfRangeException.ThrowIfLessThan(firstYear, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(lastYear, firstYear);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(lastYear, 9999);
-        var step = YearSteps.First(years => lastYear / years - firstYear / years < MostYearClasses);
+        var step = YearSteps.First(years => lastYear / years - firstYear / years < most);
         var classes = new List<(int From, int To, string Label)>();
         for (var from = firstYear / step * step; from <= lastYear; from += step)
             classes.Add((from, from + step, YearLabel(Math.Max(from, firstYear), Math.Min(from + step - 1, lastYear))));

@@ -70,6 +70,7 @@ public static class CommandLine
         ExportCommand.Make(context),
         TilesCommand.Make(context),
         EditionCommand.Make(context),
+        MapCommand.Make(context),
         SpreadCommand.Make(context),
         ChangeCommand.Make(context),
         ForecastCommand.Make(context),

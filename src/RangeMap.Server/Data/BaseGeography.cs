@@ -1,4 +1,5 @@
 using RangeMap.Grids;
+using RangeMap.Maps;
 
 namespace RangeMap.Server;
 
@@ -8,6 +9,7 @@ internal static class BaseGeography
     private static readonly Lazy<LandArea> LandRead = new(ReadLand);
     private static readonly Lazy<LandSquares> SquaresRead = new(ReadSquares);
     private static readonly Lazy<NamedAreas> NationsRead = new(ReadNations);
+    private static readonly Lazy<BaseMap> MapRead = new(ReadMap);
 
     /// <summary>All that is not sea: the coast, islets and lakes.</summary>
     public static LandArea Land => LandRead.Value;
@@ -17,6 +19,9 @@ internal static class BaseGeography
 
     /// <summary>The nations.</summary>
     public static NamedAreas Nations => NationsRead.Value;
+
+    /// <summary>What printed maps show beneath the squares.</summary>
+    public static BaseMap Map => MapRead.Value;
 
     private static LandArea ReadLand()
     {
@@ -36,5 +41,12 @@ internal static class BaseGeography
     {
         using var stream = BaseData.Open("nations.geojson");
         return NamedAreas.Read(stream, "nation");
+    }
+
+    private static BaseMap ReadMap()
+    {
+        using var land = BaseData.Open("land.geojson");
+        using var borders = BaseData.Open("borders.geojson");
+        return BaseMap.Read(land, borders, new[] { GridId.British, GridId.Irish, GridId.ChannelIslands }.SelectMany(grid => Squares.Of(grid, SquareSize.Km10)));
     }
 }

@@ -93,6 +93,7 @@ public sealed partial class SensitivePlaceTests
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
             "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/taxa/{taxon}/fronts", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/places", "/api/v1/doubts",
             "/api/v1/exports/presence", "/api/v1/exports/effort", "/api/v1/exports/records", "/api/v1/exports/tiles", "/api/v1/editions", "/api/v1/editions/{edition}", "/api/v1/editions/{edition}/citation.cff", "/api/v1/editions/{edition}/datacite.json",
+            "/api/v1/taxa/{taxon}/map.svg", "/api/v1/taxa/{taxon}/map.png", "/api/v1/taxa/{taxon}/map.pdf", "/api/v1/taxa/{taxon}/new-squares.atom", "/api/v1/taxa/{taxon}/style.json", "/api/v1/legends/{kind}",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
             "/api/v1/imports/{id}/preview", "/api/v1/imports/{id}/retry", "/api/v1/names/{name}", "/api/v1/taxon-changes/{number:long}", "/api/v1/records/{id}/reviews", "/api/v1/reviews/{number:long}",
         ];
@@ -181,6 +182,16 @@ public sealed partial class SensitivePlaceTests
         yield return of;
         yield return $"/api/v1/records?taxon={taxon}";
         yield return $"{of}/season?quality=all";
+        yield return $"/api/v1/legends/arrivals?taxon={taxon}&quality=all";
+        foreach (var size in (string[])["10km", "1km"])
+        {
+            yield return $"{of}/map.svg?size=column&grid={size}&quality=all&periods=../2009,2010/..";
+            yield return $"{of}/map.svg?size=column&grid={size}&kind=arrivals&region=England";
+            yield return $"{of}/map.svg?size=column&grid={size}&kind=change&from=2000/2009&to=2010/2019&quality=all";
+        }
+
+        yield return $"{of}/map.png?size=column&grid=1km&region=England&quality=all";
+        yield return $"{of}/map.pdf?size=column&grid=10km&region=England&quality=all";
         foreach (var size in Sizes)
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
@@ -195,6 +206,9 @@ public sealed partial class SensitivePlaceTests
             yield return $"{of}/change?grid={size}&from=2000/2009&to=2010/2019&quality=all&format=geojson";
             yield return $"{of}/spread?grid={size}&origin=NZ26";
             yield return $"{of}/tiles.json?grid={size}";
+            yield return $"{of}/style.json?kind=arrivals&grid={size}";
+            yield return $"{of}/new-squares.atom?grid={size}&quality=all";
+            yield return $"{of}/new-squares.atom?grid={size}&region=England";
             yield return $"{of}/tiles/BritishNationalGrid/0/0/0?grid={size}";
             yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}";
         }
