@@ -17,7 +17,7 @@ public sealed class OutbreakHindcastTests(ITestOutputHelper output)
     // Chosen before any of them was scored: every four weeks from the eighth on.
     private static readonly int[] Cuts = [8, 12, 16];
 
-    // Nothing is published that these scores could be held against. Measured on 2026-11-25, squares scored (reached), Brier of the model, skill against no spread, against squares
+    // No published score of such a forecast is known here, so the numbers must be sound only. Measured on 2026-11-25, squares scored (reached), Brier of the model, skill against no spread, against squares
     // beside, against distance alone: week 8: 654 (20), 0.131, -1.70, -0.74, 0.37; week 12: 634 (11), 0.038, -0.65, -1.23, 0.85; week 16: 623 (19), 0.033, -0.04, -0.15, 0.87.
     // The model foretells too much (195, 78 and 27 finds): the outbreak was being put down, and it knows arrival only.
     [Fact]
