@@ -56,7 +56,8 @@ public sealed record ForecastScores(int N, int Happened, double Brier, double Lo
         var x = chances.Select(c => Math.Log(Held(c.Chance) / (1 - Held(c.Chance)))).ToArray();
         if (happened == 0 || happened == chances.Count || x.Max() - x.Min() < 1e-9)
             return (null, null);
-        double a = 0, b = 1;
+        // From the base rate: from ideal calibration Newton's steps fly off where chances were far too bold.
+        double a = Math.Log((double)happened / (chances.Count - happened)), b = 0;
         for (var step = 0; step < 50; step++)
         {
             double ga = 0, gb = 0, haa = 0, hab = 0, hbb = 0;

@@ -18,6 +18,16 @@ public class ForecastTests
         Assert.Equal(0.270833, scores.SkillAgainst(baseRate)!.Value, 1e-6);
     }
 
+    // Computed with R 4.2.2 (glm): chances of one in a million that came true all the same.
+    [Fact]
+    public void ChancesThatWereFarTooBoldHaveTheCalibrationComputedWithR()
+    {
+        (double Chance, int Happened)[] groups = [(1e-6, 3), (0.01, 2), (0.3, 4), (0.6, 5), (0.9, 3)];
+        var scores = ForecastScores.Of([.. groups.SelectMany(group => Enumerable.Range(0, 10).Select(i => (group.Chance, i < group.Happened)))])!;
+        Assert.Equal(0.03194759521, scores.Slope!.Value, 1e-8);
+        Assert.Equal(-0.56248920643, scores.Intercept!.Value, 1e-8);
+    }
+
     [Fact]
     public void ScoresThatCannotBeComputedAreLeftOut()
     {

@@ -1,4 +1,5 @@
 using CsCheck;
+using RangeMap.Change.Tests.Trends;
 
 namespace RangeMap.Change.Tests;
 
@@ -45,6 +46,24 @@ public class QuantileLineTests
     [Fact]
     public void OneYearIsNoLine() =>
         Assert.Throws<ArgumentException>(() => QuantileLine.Fit([2000, 2000, 2000], [1, 2, 3], 0.95));
+
+    // Reference/quantiles.R draws the points and fits them with rq of the package quantreg 5.94, R 4.2.2.
+    [Fact]
+    public void RandomPointsHaveTheLinesOfAnotherProgram()
+    {
+        var points = ReferenceTables.Numbers("quantile-points.csv").ToLookup(row => row[0]);
+        var lines = ReferenceTables.Numbers("quantile-lines.csv").ToList();
+        Assert.Equal(40, lines.Count);
+        foreach (var expected in lines)
+        {
+            var set = points[expected[0]].ToList();
+            var line = QuantileLine.Fit([.. set.Select(row => row[1])], [.. set.Select(row => row[2])], expected[1]);
+            Assert.True(line.IsUnique);
+            Assert.Equal(expected[2], line.Intercept, 1e-6);
+            Assert.Equal(expected[3], line.Slope, 1e-9);
+            Assert.Equal(1, line.Objective / expected[4], 1e-8);
+        }
+    }
 
     private static bool Varies((double T, double Y)[] points) => points.Any(p => p.T != points[0].T);
 
