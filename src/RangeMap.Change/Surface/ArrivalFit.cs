@@ -47,6 +47,21 @@ public sealed class ArrivalFit
         return step < 0 ? 0 : _reached[square][Math.Min(step, Years.Count - 2)];
     }
 
+    /// <summary>
+    /// Kilometres by which a place lies beyond the line that 99 in 100 arrivals stay behind in a year (docs/methods/arrival-surface.md, eq. 13); null where it lies behind it, and where the surface is flat.
+    /// </summary>
+    /// <param name="place">The place, on the plane of the squares.</param>
+    /// <param name="year">The year.</param>
+    public double? KmBeyond(PlanePoint place, int year)
+    {
+        const double ofHundred = 2.326347874, within = 0.5;
+        var (mean, error) = Surface.At(place);
+        var early = mean - ofHundred * Math.Sqrt(Surface.Scatter + error * error) - (year + within);
+        var (east, north, _, _, _) = Surface.GradientAt(place);
+        var slowness = Math.Sqrt(east * east + north * north);
+        return early > 0 && slowness > 0 ? early / slowness : null;
+    }
+
     internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options)
     {
         var (reached, squares) = (new double[sites.Count][], new SquareArrivalYear[sites.Count]);

@@ -25,15 +25,19 @@ internal sealed class ImportContext
 
     /// <summary>As the data folder stands now.</summary>
     public static ImportContext Of(DataFolder folder, TimeProvider clock) => new(
-        ChecksOf(folder, new TaxonStore(folder.Database, clock).Read()), new AcceptedNameStore(folder.Database, clock).Read(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
+        ChecksOf(folder, new TaxonStore(folder.Database, clock).Read(), () => new CurrentData(folder.Database, clock).Now()), new AcceptedNameStore(folder.Database, clock).Read(), DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
 
-    /// <summary>What the checks may ask, with a taxon list.</summary>
-    public static CheckContext ChecksOf(DataFolder folder, TaxonList taxa) => new()
+    /// <summary>What the checks may ask.</summary>
+    /// <param name="folder">The data folder.</param>
+    /// <param name="taxa">The taxon list.</param>
+    /// <param name="data">The data from which fronts of arriving taxa are told; read only when one is asked for.</param>
+    public static CheckContext ChecksOf(DataFolder folder, TaxonList taxa, Func<DataSnapshot> data) => new()
     {
         Taxa = taxa,
         Town = point => Towns.Value.At(point),
         Sea = SeaDistance.Km,
         Areas = new KnownRegions(new RegionStore(folder.Database).ReadAll()),
+        Front = new KnownFronts(data).KmAhead,
     };
 
     /// <summary>The options of one import.</summary>

@@ -16,7 +16,7 @@ internal sealed class RecordWords
     {
         _data = data;
         _records = new(folder.Database);
-        _explanations = new(ImportContext.ChecksOf(folder, data.List) with { OthersOfDay = OthersOfDay });
+        _explanations = new(ImportContext.ChecksOf(folder, data.List, () => data) with { OthersOfDay = OthersOfDay });
     }
 
     /// <summary>The words for each doubt of a record, the heaviest first.</summary>

@@ -33,6 +33,18 @@ public class ArrivalFrontsTests
     }
 
     [Fact]
+    public void APlaceLiesBeyondTheNinetyNinePercentLineByAboutItsDistanceFromTheFrontLessTheScatter()
+    {
+        var world = new SimulatedArrivals { CountryKm = 220, Years = 35 };
+        var fit = ArrivalModel.Fit(world.Make(2).Sites, world.Origin).Fit!;
+        var place = new PlanePoint(world.Origin.X, 180);
+        // Reached after 180 km / 5 km a year; in year 12 the front stood at 60 km, and 99 in 100 squares come less than 2.3 times 1.5 years before it.
+        Assert.InRange(fit.KmBeyond(place, 12)!.Value, 80, 120);
+        Assert.Null(fit.KmBeyond(place, 36));
+        Assert.Null(fit.KmBeyond(new(world.Origin.X, 10), 20));
+    }
+
+    [Fact]
     public void WhereTheSurfaceDoesNotPassThroughAYearThereIsNoFront()
     {
         var world = new SimulatedArrivals { CountryKm = 160, Years = 28 };

@@ -86,6 +86,20 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
     }
 
     [Fact]
+    public async Task ARecordFarAheadOfTheFrontIsDoubtedAndOneBehindItIsNot()
+    {
+        using var copy = new TemporaryFolder();
+        foreach (var file in Directory.GetFiles(demo.Folder.Path))
+            File.Copy(file, Path.Combine(copy.Path, Path.GetFileName(file)));
+        // Only taxa with a first possible year arrive.
+        var taxa = copy.Write("taxa.csv", "taxonID,scientificName,group,firstYear\ncindrava-adventa,Cindrava adventa,ember-wings,2001\n");
+        var rows = copy.Write("rows.csv", "scientificName,eventDate,gridReference,recordedBy\nCindrava adventa,2010-07-01,NH6846,A. Name\nCindrava adventa,2024-07-01,TG2208,A. Name\nCindrava rufa,2010-07-01,NH6846,A. Name\n");
+        Assert.Equal(0, (await CommandRun.OfAsync("taxa", taxa, "--data", copy.Path)).Exit);
+        var import = await CommandRun.OfAsync("import", rows, "--dataset", "late", "--data", copy.Path, "--json");
+        Assert.Equal(1, import.Json["doubts"]!["aheadOfFront"]!.GetValue<int>());
+    }
+
+    [Fact]
     public void TheScreeningOfAllTaxaFindsTheRetreatAndLittleElse()
     {
         var screening = MeasureChange.OfAll(demo.Data, ChangeQuestion.Of(null, "1990/1999", "2015/2024", null));
