@@ -21,9 +21,13 @@ internal static class DrawFronts
     {
         var fitted = ForecastSpread.Fit(data, taxon, size);
         var fit = ForecastSpread.Needed(fitted, "fronts");
-        var fronts = data.Answers.GetOrMake((taxon.Number, size, "arrival fronts"), () => ArrivalFronts.Of(fit, Lattices(fitted.Squares), (double)size / MetresPerKm));
+        var fronts = Of(data, taxon, size, fitted, fit);
         return ([.. Years(fit, years).Select(year => data.Answers.GetOrMake((taxon.Number, size, year, "front"), () => On(fitted.Squares, fronts.At(year))))], fit.LastVisit);
     }
+
+    /// <summary>The surface that fronts are drawn from.</summary>
+    public static ArrivalFronts Of(DataSnapshot data, Taxon taxon, SquareSize size, FittedSpread fitted, ArrivalFit fit) =>
+        data.Answers.GetOrMake((taxon.Number, size, "arrival fronts"), () => ArrivalFronts.Of(fit, Lattices(fitted.Squares), (double)size / MetresPerKm));
 
     /// <summary>When the taxon probably reached each square: squares where it was found, and those where it is more likely than not.</summary>
     /// <exception cref="UserException">There is no model.</exception>

@@ -5,7 +5,7 @@ using RangeMap.Records;
 
 namespace RangeMap.Server;
 
-/// <summary>The lines of a front for a printed map: where the fitted surface of arrival passes the start of a year.</summary>
+/// <summary>The lines of a front for a printed map: squares behind the line of a year were reached, on the average, in time for its visits.</summary>
 internal static class FrontsOfMap
 {
     private const double MetresPerKm = 1000;
@@ -19,10 +19,8 @@ internal static class FrontsOfMap
         var fitted = ForecastSpread.Fit(data, taxon, Side);
         if (fitted.Answer.Fit is not { } fit)
             return ([], fitted.Answer.Refused);
-        var lattices = fitted.Squares.Select((square, i) => (Square: square, Index: i)).GroupBy(entry => entry.Square.Grid).Select(grid => grid.ToDictionary(
-            entry => (entry.Square.Easting / (int)Side, entry.Square.Northing / (int)Side),
-            entry => (new PlanePoint(fit.Sites[entry.Index].X, fit.Sites[entry.Index].Y), fit.Squares[entry.Index].Surface))).ToList();
-        return ([.. years.Select(year => new PrintedFront(year, [.. lattices.SelectMany(lattice => FrontLines.At(lattice, year)).Select(OnPlane)])).Where(front => front.Lines.Count > 0)], null);
+        var fronts = DrawFronts.Of(data, taxon, Side, fitted, fit);
+        return ([.. years.Select(year => new PrintedFront(year, [.. fronts.At(year).Lines.Select(OnPlane)])).Where(front => front.Lines.Count > 0)], null);
     }
 
     private static IReadOnlyList<EastNorth> OnPlane(IReadOnlyList<PlanePoint> line) => [.. line.Select(point => new EastNorth(point.X * MetresPerKm, point.Y * MetresPerKm))];
