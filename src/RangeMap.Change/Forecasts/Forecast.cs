@@ -28,25 +28,21 @@ public sealed record Forecast(int Now, int Year, double Expected, double Low, do
     /// <summary>The most years ahead that a forecast is made for.</summary>
     public const int MostYearsAhead = 20;
 
-    /// <summary>Interval of the number: draws of the surface, and for each a draw of every square.</summary>
+    /// <summary>Interval of the number: draws of the surface with the detection, and for each a draw of every square.</summary>
     private static (double Low, double High) Bounds(ArrivalFit fit, int[] open, int year)
     {
-        var likelihoods = open.Select(i =>
-        {
-            var likelihood = new double[fit.Years.Count];
-            ArrivalPosterior.Likelihood(fit.Sites[i].Visits, fit.Years, fit.Detection, fit.Options.StrayRate, likelihood);
-            return likelihood;
-        }).ToArray();
-        var means = SurfaceDraws.Means(fit, open);
-        var numbers = new double[means.Length];
-        Parallel.For(0, means.Length, draw =>
+        var draws = SurfaceDraws.Of(fit, open);
+        var numbers = new double[draws.Length];
+        Parallel.For(0, draws.Length, draw =>
         {
             var chance = new Pcg(fit.Options.Seed, 100_000 + (ulong)draw);
-            var prior = new double[fit.Years.Count];
+            var (prior, likelihood) = (new double[fit.Years.Count], new double[fit.Years.Count]);
+            var (means, detection) = draws[draw];
             for (var k = 0; k < open.Length; k++)
             {
-                fit.Years.Prior(means[draw][k], fit.ScatterYears, prior);
-                numbers[draw] += chance.NextChance(ReachedBy(prior, likelihoods[k], year - fit.Years.First, fit.UnsuitedShare)) ? 1 : 0;
+                ArrivalPosterior.Likelihood(fit.Sites[open[k]].Visits, fit.Years, detection, fit.Options.StrayRate, likelihood);
+                fit.Years.Prior(means[k], fit.ScatterYears, prior);
+                numbers[draw] += chance.NextChance(ReachedBy(prior, likelihood, year - fit.Years.First, fit.UnsuitedShare)) ? 1 : 0;
             }
         });
         Array.Sort(numbers);

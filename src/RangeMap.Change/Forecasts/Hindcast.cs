@@ -26,7 +26,7 @@ public static class Hindcast
     private static HindcastCut Score(IReadOnlyList<ArrivalSite> sites, int[][] neighbours, int cut, int horizon, PlanePoint? origin, ArrivalOptions options)
     {
         var known = sites.Select(site => site.Until(cut)).ToArray();
-        var answer = ArrivalModel.Fit(known, origin, options);
+        var answer = ArrivalModel.Fit(known, origin, options with { DetectionError = false });
         if (answer.Fit is not { } fit)
             return new(cut, horizon, null, null, null, null, answer.Refused);
         var scored = Enumerable.Range(0, sites.Count).Where(i => known[i].FirstFound is null && After(sites[i], cut, horizon).Count > 0).ToArray();

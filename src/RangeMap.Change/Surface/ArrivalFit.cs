@@ -5,9 +5,9 @@ public sealed class ArrivalFit
 {
     private readonly double[][] _reached;
 
-    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
+    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
     {
-        (Sites, Surface, Detection, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surface, detection, unsuited, years, options, reached, squares);
+        (Sites, Surface, Detection, DetectionError, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surface, detection, detectionError, unsuited, years, options, reached, squares);
         LastVisit = sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
     }
 
@@ -33,6 +33,8 @@ public sealed class ArrivalFit
     public PlanePoint Origin => Surface.Basis.Origin;
 
     internal ArrivalSurface Surface { get; }
+
+    internal DetectionError? DetectionError { get; }
 
     internal YearLadder Years { get; }
 
@@ -62,7 +64,7 @@ public sealed class ArrivalFit
         return early > 0 && slowness > 0 ? early / slowness : null;
     }
 
-    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, double unsuited, YearLadder years, ArrivalOptions options)
+    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options)
     {
         var (reached, squares) = (new double[sites.Count][], new SquareArrivalYear[sites.Count]);
         Parallel.For(0, sites.Count, i =>
@@ -77,7 +79,7 @@ public sealed class ArrivalFit
             reached[i] = chances;
             squares[i] = SquareArrivalYear.Of(mean, chances, years);
         });
-        return new(sites, surface, detection, unsuited, years, options, reached, squares);
+        return new(sites, surface, detection, detectionError, unsuited, years, options, reached, squares);
     }
 }
 

@@ -27,7 +27,7 @@ public static class ArrivalModel
         var points = visited.Select(site => new PlanePoint(site.X, site.Y)).ToList();
         var rounds = new ArrivalRounds(visited, SurfaceBasis.Of(points, start, options.Knots), years, options);
         rounds.Run();
-        return new(ArrivalFit.Of(sites, rounds.Surface(), rounds.Detection, rounds.Unsuited, years, options), null);
+        return new(ArrivalFit.Of(sites, rounds.Surface(), rounds.Detection, options.DetectionError ? rounds.DetectionError() : null, rounds.Unsuited, years, options), null);
     }
 
     private static string? Fault(List<ArrivalSite> visited, List<int> firsts, ArrivalOptions options)

@@ -24,6 +24,9 @@ public sealed record ArrivalOptions
     /// <summary>Different years of first finds below which nothing is fitted.</summary>
     public int LeastYears { get; init; } = 6;
 
+    /// <summary>True to find out how far the detection may be off, which only intervals of forecasts need; it takes as long as six rounds.</summary>
+    public bool DetectionError { get; init; } = true;
+
     /// <exception cref="ArgumentOutOfRangeException">An option lies outside its range.</exception>
     internal void ThrowIfOutOfRange()
     {

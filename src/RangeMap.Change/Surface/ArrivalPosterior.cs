@@ -6,8 +6,8 @@ namespace RangeMap.Change;
 /// </summary>
 internal static class ArrivalPosterior
 {
-    /// <summary>Likelihood of a square's visits for each year of arrival, the greatest being 1.</summary>
-    public static void Likelihood(IReadOnlyList<ArrivalVisit> visits, YearLadder years, DetectionCurve detection, double strayRate, Span<double> likelihood)
+    /// <summary>Likelihood of a square's visits for each year of arrival, the greatest being 1; gives the logarithm of what that stands for.</summary>
+    public static double Likelihood(IReadOnlyList<ArrivalVisit> visits, YearLadder years, DetectionCurve detection, double strayRate, Span<double> likelihood)
     {
         // For an arrival in year g: visits before g count as absent, those in g and later as present.
         likelihood.Clear();
@@ -33,6 +33,7 @@ internal static class ArrivalPosterior
 
         for (var i = 0; i < years.Count; i++)
             likelihood[i] = Math.Exp(likelihood[i] - greatest);
+        return greatest;
     }
 
     /// <summary>Logarithm of the likelihood of a square's visits as a function of the surface's year, with its first and second derivative.</summary>

@@ -22,7 +22,7 @@ internal sealed class ArrivalRounds
     private readonly SurfaceDesign _design;
     private readonly YearLadder _years;
     private readonly ArrivalOptions _options;
-    private readonly double[] _first, _second, _never;
+    private readonly double[] _first, _second, _never, _greatest;
     private readonly double[][] _chances, _likelihoods;
     private readonly FixedPoint _roughness = new(Math.Log(4));
     private Vector<double> _weights;
@@ -33,7 +33,7 @@ internal sealed class ArrivalRounds
     {
         (_sites, _basis, _years, _options) = (sites, basis, years, options);
         _design = SurfaceDesign.Of(basis, [.. sites.Select(site => new PlanePoint(site.X, site.Y))]);
-        (_first, _second, _never) = (new double[sites.Count], new double[sites.Count], new double[sites.Count]);
+        (_first, _second, _never, _greatest) = (new double[sites.Count], new double[sites.Count], new double[sites.Count], new double[sites.Count]);
         (_chances, _likelihoods) = ([.. sites.Select(_ => new double[years.Count])], [.. sites.Select(_ => new double[years.Count])]);
         Detection = new(0, 0.5);
         (_weights, _covariance) = Start();
@@ -67,6 +67,27 @@ internal sealed class ArrivalRounds
         Expect();
     }
 
+    /// <summary>How far the detection may be off; null where that cannot be told.</summary>
+    public DetectionError? DetectionError()
+    {
+        var (detection, weights) = (Detection, _weights);
+        var error = RangeMap.Change.DetectionError.Of(detection, Refitted);
+        (Detection, _weights) = (detection, weights);
+        Expect();
+        return error;
+    }
+
+    /// <summary>The likelihood of another detection curve, with the surface that fits it best.</summary>
+    private (double Log, Vector<double> Weights) Refitted(DetectionCurve detection)
+    {
+        const int steps = 3;
+        Detection = detection;
+        Expect();
+        for (var step = 0; step < steps; step++)
+            _weights = NewtonStep();
+        return (Penalised(_weights) + _greatest.Sum(), _weights);
+    }
+
     /// <summary>No place of the surface moves by more of its standard errors than this (Cauchy and Schwarz).</summary>
     private double Move(Vector<double> change) => Math.Sqrt(Math.Max(0, change * _covariance.Cholesky().Solve(change)));
 
@@ -97,7 +118,7 @@ internal sealed class ArrivalRounds
         var deviation = Math.Sqrt(_scatter);
         Parallel.For(0, _sites.Count, i =>
         {
-            ArrivalPosterior.Likelihood(_sites[i].Visits, _years, Detection, _options.StrayRate, _likelihoods[i]);
+            _greatest[i] = ArrivalPosterior.Likelihood(_sites[i].Visits, _years, Detection, _options.StrayRate, _likelihoods[i]);
             _years.Prior(prior[i], deviation, _chances[i]);
             _never[i] = ArrivalPosterior.Update(_chances[i], _likelihoods[i], _unsuited);
         });
@@ -106,18 +127,23 @@ internal sealed class ArrivalRounds
     /// <summary>One step of Newton's method for the surface, shortened until it is one upwards, then one for each of the two variances.</summary>
     private void Refit()
     {
+        _weights = NewtonStep();
         var fitted = _design.Times(_weights);
-        Differentiate(fitted);
-        // A square whose visits leave two answers bends the wrong way; as much the right way keeps the step sound and does not change where it ends.
-        var curvature = Array.ConvertAll(_second, second => Math.Max(Math.Abs(second), LeastKnown / _scatter));
-        var (target, _) = Solve([.. fitted.Select((year, i) => year + _first[i] / curvature[i])], curvature);
-        _weights = Uphill(_weights, target);
-        fitted = _design.Times(_weights);
         Differentiate(fitted);
         var information = Array.ConvertAll(_second, second => Math.Max(-second, LeastKnown / _scatter));
         _covariance = Solve(fitted, information).Item2;
         _scatter = Math.Clamp(BetterScatter(fitted, information), 0.1, 400);
         _roughness.Advance(Math.Clamp(BetterRoughness(), _leastRoughness, Math.Log(1e6)));
+    }
+
+    private Vector<double> NewtonStep()
+    {
+        var fitted = _design.Times(_weights);
+        Differentiate(fitted);
+        // A square whose visits leave two answers bends the wrong way; as much the right way keeps the step sound and does not change where it ends.
+        var curvature = Array.ConvertAll(_second, second => Math.Max(Math.Abs(second), LeastKnown / _scatter));
+        var (target, _) = Solve([.. fitted.Select((year, i) => year + _first[i] / curvature[i])], curvature);
+        return Uphill(_weights, target);
     }
 
     private void Differentiate(double[] fitted)

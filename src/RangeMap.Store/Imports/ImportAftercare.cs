@@ -10,10 +10,15 @@ public static class ImportAftercare
 {
     /// <summary>Does what was left. May be stopped at any moment without harm.</summary>
     /// <exception cref="StoreException">The database cannot be written to.</exception>
-    public static void Run(Database database) => database.Use(connection =>
+    public static void Run(Database database)
     {
-        LookupIndexes.Make(connection);
-        connection.Execute(ImportSql.Checkpoint);
-        return true;
-    });
+        // The tables of the import are given back first, so that sorting the indexes takes their room and not room beside it.
+        GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+        database.Use(connection =>
+        {
+            LookupIndexes.Make(connection);
+            connection.Execute(ImportSql.Checkpoint);
+            return true;
+        });
+    }
 }
