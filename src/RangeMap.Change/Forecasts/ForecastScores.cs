@@ -11,6 +11,10 @@ namespace RangeMap.Change;
 public sealed record ForecastScores(int N, int Happened, double Brier, double Log, double? Auc, double? Slope, double? Intercept)
 {
     private const double Clip = 1e-6;
+    private const int MostSteps = 100;
+
+    // No forecast is so timid: events are parted from the others, and the slope is on its way to infinity.
+    private const double Steepest = 100;
 
     /// <summary>Scores chances; null for none.</summary>
     /// <param name="chances">Chance given, 0 to 1, and whether it happened.</param>
@@ -58,7 +62,20 @@ public sealed record ForecastScores(int N, int Happened, double Brier, double Lo
             return (null, null);
         // From the base rate: from ideal calibration Newton's steps fly off where chances were far too bold.
         double a = Math.Log((double)happened / (chances.Count - happened)), b = 0;
-        for (var step = 0; step < 50; step++)
+        double Log(double a, double b)
+        {
+            var sum = 0.0;
+            for (var i = 0; i < x.Length; i++)
+            {
+                var z = chances[i].Happened ? a + b * x[i] : -a - b * x[i];
+                sum -= z > 0 ? Math.Log(1 + Math.Exp(-z)) : Math.Log(1 + Math.Exp(z)) - z;
+            }
+
+            return sum;
+        }
+
+        var log = Log(a, b);
+        for (var step = 0; step < MostSteps; step++)
         {
             double ga = 0, gb = 0, haa = 0, hab = 0, hbb = 0;
             for (var i = 0; i < x.Length; i++)
@@ -72,9 +89,17 @@ public sealed record ForecastScores(int N, int Happened, double Brier, double Lo
             if (!(determinant > 1e-12))
                 return (null, null);
             double da = (ga * hbb - gb * hab) / determinant, db = (gb * haa - ga * hab) / determinant;
-            (a, b) = (a + da, b + db);
-            if (Math.Abs(da) + Math.Abs(db) < 1e-10)
-                return (b, a);
+            // Chances near 0 and 1 make whole steps leap over the top; the likelihood is concave, so shortened ones come to it.
+            double share = 1, there = Log(a + da, b + db);
+            while (!(there >= log) && share > 1e-6)
+            {
+                share /= 2;
+                there = Log(a + share * da, b + share * db);
+            }
+
+            (a, b, log) = (a + share * da, b + share * db, there);
+            if (Math.Abs(share * da) + Math.Abs(share * db) < 1e-10)
+                return Math.Abs(b) < Steepest ? (b, a) : (null, null);
         }
 
         // Chances that part all events from all others send the slope to infinity.

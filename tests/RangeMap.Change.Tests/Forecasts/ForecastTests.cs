@@ -29,6 +29,18 @@ public class ForecastTests
     }
 
     [Fact]
+    public void CalibrationIsFoundWhereMostChancesLieNearNought()
+    {
+        // A thousand squares far ahead of the front, some near it: events come with the chances given, so the slope is 1 but for chance.
+        var chance = new Pcg(5, 1);
+        var given = Enumerable.Range(0, 4000).Select(i => i < 3000 ? 1e-6 * (i + 1) / 3000 : 0.01 + 0.9 * chance.NextUnit()).ToList();
+        List<(double, bool)> chances = [];
+        foreach (var p in given)
+            chances.Add((p, chance.NextChance(p)));
+        Assert.InRange(ForecastScores.Of(chances)!.Slope!.Value, 0.85, 1.15);
+    }
+
+    [Fact]
     public void ScoresThatCannotBeComputedAreLeftOut()
     {
         Assert.Null(ForecastScores.Of([]));
