@@ -33,7 +33,7 @@ internal sealed class ImportContext
         Taxa = taxa,
         Town = point => Towns.Value.At(point),
         Sea = SeaDistance.Km,
-        Areas = new KnownRegions(new RegionStore(folder.Database).ReadAll()),
+        Areas = KnownRegions.Of(new RegionStore(folder.Database).ReadAll()),
     };
 
     /// <summary>The options of one import.</summary>

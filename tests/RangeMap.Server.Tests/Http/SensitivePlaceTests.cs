@@ -196,6 +196,8 @@ public sealed partial class SensitivePlaceTests
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
             yield return $"{of}/presence?grid={size}&format=csv";
+            yield return $"{of}/presence?grid={size}&quality=all&region=England";
+            yield return $"{of}/presence?grid={size}&quality=all&bbox=-1.68,54.94,-1.66,54.96";
             yield return $"{of}/arrivals?grid={size}&quality=all";
             yield return $"{of}/spread?grid={size}";
             yield return $"{of}/change?grid={size}&from=2000/2009&to=2010/2019&quality=all";
