@@ -48,6 +48,8 @@ internal static class OgcItems
             return null;
         var parts = new ExportParts { Grid = size, Quality = collection.Table == ExportTables.Records ? "all" : null };
         var asked = ExportAsk.Read(data, collection.Table, parts) with { Taxa = taxa, Box = query.Box };
+        if (collection.Table == ExportTables.Fronts && query.Days is { } days)
+            asked = asked with { From = days.First, To = days.Last };
         return year is { } only && collection.Table != ExportTables.Arrivals ? asked with { From = new(only, 1, 1), To = new(only, 12, 31) } : asked;
     }
 

@@ -155,6 +155,7 @@ public sealed partial class SensitivePlaceTests
             yield return $"/api/v1/exports/tiles?grid={size}&quality=all";
             yield return $"/ogc/collections/presence/items?size={size}";
             yield return $"/ogc/collections/arrivals/items?size={size}&bbox=-1.7,54.9,-1.6,55";
+            yield return $"/ogc/collections/fronts/items?size={size}";
             yield return $"/ogc/collections/effort/items?size={size}";
             yield return $"/ogc/collections/squares/items?size={size}";
         }
