@@ -214,6 +214,8 @@ public sealed partial class SensitivePlaceTests
             yield return $"{of}/new-squares.atom?grid={size}&region=England";
             yield return $"{of}/tiles/BritishNationalGrid/0/0/0?grid={size}";
             yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}";
+            yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}&quality=all&layers=presence,arrivals,fronts,forecast,effort";
+            yield return $"{of}/tiles.json?grid={size}&layers=arrivals,effort";
         }
     }
 
