@@ -10,6 +10,9 @@ public enum ExportGeometry
 
     /// <summary>The row's point.</summary>
     Point = 1,
+
+    /// <summary>The row's lines; as GeoJSON only.</summary>
+    Lines = 2,
 }
 
 /// <summary>A table that can be written in every format.</summary>
@@ -33,4 +36,7 @@ public sealed class ExportRow(int columns)
 
     /// <summary>The row's point, for tables of points.</summary>
     public LatLon Point { get; set; }
+
+    /// <summary>The row's lines, for tables of lines.</summary>
+    public IReadOnlyList<IReadOnlyList<LatLon>> Lines { get; set; } = [];
 }

@@ -130,6 +130,20 @@ public static class ExportTables
         ],
         ["occurrenceID"]);
 
-    /// <summary>All of them.</summary>
+    /// <summary>Fronts, which are served as features and never written to files.</summary>
+    public static ExportTable Fronts { get; } = new(
+        "fronts", "Fronts of spreading taxa by year",
+        "One feature for each spreading taxon and year: the line that the arrival model gives for the end of the year. Taxa without a model have none.",
+        ExportGeometry.Lines,
+        [
+            new("taxonID", ExportKind.Text, "Identifier of the taxon in the taxon list.", Dwc + "taxonID"),
+            new("scientificName", ExportKind.Text, "Scientific name without authorship.", Dwc + "scientificName"),
+            new("size", ExportKind.Text, "Side of the squares that the model was fitted to."),
+            new("year", ExportKind.Whole, "Calendar year.", Dwc + "year"),
+            new("foretold", ExportKind.Truth, "True for years after the last visits."),
+        ],
+        ["taxonID", "size", "year"]);
+
+    /// <summary>All that are exported.</summary>
     public static IReadOnlyList<ExportTable> All { get; } = [Presence, PresenceMap, Effort, Arrivals, Squares, Records];
 }

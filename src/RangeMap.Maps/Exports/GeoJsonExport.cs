@@ -63,10 +63,19 @@ public static class GeoJsonExport
     {
         json.WriteString("type"u8, "Feature"u8);
         json.WritePropertyName("geometry"u8);
-        if (table.Geometry == ExportGeometry.Square)
-            json.WriteRawValue(GeoJsonPolygon.Of(row.Square), skipInputValidation: true);
-        else
-            WritePoint(json, row.Point);
+        switch (table.Geometry)
+        {
+            case ExportGeometry.Square:
+                json.WriteRawValue(GeoJsonPolygon.Of(row.Square), skipInputValidation: true);
+                break;
+            case ExportGeometry.Lines:
+                GeoJsonWriter.WriteLines(json, row.Lines);
+                break;
+            default:
+                WritePoint(json, row.Point);
+                break;
+        }
+
         json.WriteStartObject("properties"u8);
         for (var i = 0; i < names.Length; i++)
             WriteCell(json, names[i], table.Columns[i].Kind, row.Values[i]);

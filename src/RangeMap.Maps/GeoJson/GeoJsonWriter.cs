@@ -49,54 +49,57 @@ internal sealed class GeoJsonWriter(Stream output) : IAsyncDisposable
     }
 
     /// <summary>Writes lines as one geometry.</summary>
-    public void WriteLines(IEnumerable<IReadOnlyList<LatLon>> lines)
+    public void WriteLines(IEnumerable<IReadOnlyList<LatLon>> lines) => WriteLines(Json, lines);
+
+    /// <summary>Writes lines as one geometry to a writer.</summary>
+    public static void WriteLines(Utf8JsonWriter json, IEnumerable<IReadOnlyList<LatLon>> lines)
     {
-        StartGeometry("MultiLineString"u8);
+        StartGeometry(json, "MultiLineString"u8);
         foreach (var line in lines)
-            WritePoints(line);
-        EndGeometry();
+            WritePoints(json, line);
+        EndGeometry(json);
     }
 
     /// <summary>Writes areas, each of an outer ring and its holes, as one geometry.</summary>
     public void WriteAreas(IEnumerable<IReadOnlyList<LatLon[]>> areas)
     {
-        StartGeometry("MultiPolygon"u8);
+        StartGeometry(Json, "MultiPolygon"u8);
         foreach (var area in areas)
         {
             Json.WriteStartArray();
             foreach (var ring in area)
-                WritePoints(ring);
+                WritePoints(Json, ring);
             Json.WriteEndArray();
         }
 
-        EndGeometry();
+        EndGeometry(Json);
     }
 
-    private void StartGeometry(ReadOnlySpan<byte> type)
+    private static void StartGeometry(Utf8JsonWriter json, ReadOnlySpan<byte> type)
     {
-        Json.WriteStartObject();
-        Json.WriteString("type"u8, type);
-        Json.WriteStartArray("coordinates"u8);
+        json.WriteStartObject();
+        json.WriteString("type"u8, type);
+        json.WriteStartArray("coordinates"u8);
     }
 
-    private void EndGeometry()
+    private static void EndGeometry(Utf8JsonWriter json)
     {
-        Json.WriteEndArray();
-        Json.WriteEndObject();
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 
-    private void WritePoints(IReadOnlyList<LatLon> points)
+    private static void WritePoints(Utf8JsonWriter json, IReadOnlyList<LatLon> points)
     {
-        Json.WriteStartArray();
+        json.WriteStartArray();
         foreach (var point in points)
         {
-            Json.WriteStartArray();
-            Json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Longitude));
-            Json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Latitude));
-            Json.WriteEndArray();
+            json.WriteStartArray();
+            json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Longitude));
+            json.WriteNumberValue(GeoJsonPolygon.Rounded(point.Latitude));
+            json.WriteEndArray();
         }
 
-        Json.WriteEndArray();
+        json.WriteEndArray();
     }
 
     /// <summary>Writes a property that is a number, rounded, or null.</summary>

@@ -47,6 +47,8 @@ public static class PresenceGeoJson
         foreach (var period in map.Periods)
             json.WriteStringValue(period.Text);
         json.WriteEndArray();
+        foreach (var (name, value) in caption.Place ?? [])
+            json.WriteString(name, value);
         json.WriteStartObject("omitted"u8);
         json.WriteNumber("tooCoarse"u8, map.Omitted.TooCoarse);
         json.WriteNumber("betweenPeriods"u8, map.Omitted.BetweenPeriods);

@@ -10,7 +10,14 @@ namespace RangeMap.Maps;
 /// <param name="TileUrl">Absolute address of a tile with {z}, {x} and {y} in it.</param>
 /// <param name="Attribution">Whom to credit, plain text: maps show it as HTML, so it is escaped here. Null leaves it out.</param>
 /// <param name="Version">The edition's number as a semantic version, such as 12.0.0; null leaves it out.</param>
-public sealed record TileJsonOptions(string TileUrl, string? Attribution = null, string? Version = null);
+public sealed record TileJsonOptions(string TileUrl, string? Attribution = null, string? Version = null)
+{
+    /// <summary>False where the tiles lack the layer of presence.</summary>
+    public bool WithPresence { get; init; } = true;
+
+    /// <summary>Layers beside that of presence.</summary>
+    public IReadOnlyList<LayerTiles> Others { get; init; } = [];
+}
 
 /// <summary>Writes the TileJSON 3.0.0 description of a presence map's tiles in WebMercatorQuad, the only set that TileJSON knows.</summary>
 public static class TileJsonDocument
@@ -38,8 +45,13 @@ public static class TileJsonDocument
         WriteTexts(json, "tiles", [options.TileUrl]);
         json.WriteNumber("minzoom"u8, 0);
         json.WriteNumber("maxzoom"u8, MaxZoom);
-        WriteBounds(json, map);
-        WriteLayer(json, map);
+        WriteBounds(json, map, options);
+        json.WriteStartArray("vector_layers"u8);
+        if (options.WithPresence)
+            WriteLayer(json, PresenceTiles.LayerName, string.Create(CultureInfo.InvariantCulture, $"Squares of {map.Size.ToText()} with records"), Fields(map.Periods));
+        foreach (var layer in options.Others.Select(other => other.Layer))
+            WriteLayer(json, layer.Name, layer.Description, layer.Fields.Select(field => (field.Name, field.Description)));
+        json.WriteEndArray();
         json.WriteString("edition"u8, caption.Edition);
         json.WriteEndObject();
         await json.FlushAsync(cancel).ConfigureAwait(false);
@@ -54,35 +66,29 @@ public static class TileJsonDocument
             throw new ArgumentException($"'{url}' must be an absolute http or https address with {{z}}, {{x}} and {{y}} in it.", nameof(url));
     }
 
-    private static void WriteBounds(Utf8JsonWriter json, PresenceMap map)
+    private static void WriteBounds(Utf8JsonWriter json, PresenceMap map, TileJsonOptions options)
     {
-        if (map.Squares.Count == 0)
+        var boxes = options.Others.Select(other => other.Box).OfType<DegreeBox>();
+        if (options.WithPresence)
+            boxes = boxes.Concat(map.Squares.Select(square => DegreeBox.Of(square.Square)));
+        if (boxes.Aggregate((DegreeBox?)null, (all, box) => all?.Union(box) ?? box) is not { } whole)
             return;
-        double west = 180, south = 90, east = -180, north = -90;
-        foreach (var point in map.Squares.SelectMany(square => Outlines.InLatLon.Of(square.Square)))
-        {
-            (west, south) = (Math.Min(west, point.Longitude), Math.Min(south, point.Latitude));
-            (east, north) = (Math.Max(east, point.Longitude), Math.Max(north, point.Latitude));
-        }
-
         json.WriteStartArray("bounds"u8);
-        foreach (var degrees in (ReadOnlySpan<double>)[west, south, east, north])
+        foreach (var degrees in (ReadOnlySpan<double>)[whole.West, whole.South, whole.East, whole.North])
             json.WriteNumberValue(Math.Round((decimal)degrees, 6));
         json.WriteEndArray();
     }
 
-    private static void WriteLayer(Utf8JsonWriter json, PresenceMap map)
+    private static void WriteLayer(Utf8JsonWriter json, string name, string description, IEnumerable<(string Name, string Description)> fields)
     {
-        json.WriteStartArray("vector_layers"u8);
         json.WriteStartObject();
-        json.WriteString("id"u8, PresenceTiles.LayerName);
-        json.WriteString("description"u8, string.Create(CultureInfo.InvariantCulture, $"Squares of {map.Size.ToText()} with records"));
+        json.WriteString("id"u8, name);
+        json.WriteString("description"u8, description);
         json.WriteStartObject("fields"u8);
-        foreach (var (name, description) in Fields(map.Periods))
-            json.WriteString(name, description);
+        foreach (var field in fields)
+            json.WriteString(field.Name, field.Description);
         json.WriteEndObject();
         json.WriteEndObject();
-        json.WriteEndArray();
     }
 
     /// <summary>The properties of a square in tiles, with what they mean.</summary>

@@ -31,7 +31,15 @@ internal sealed class LayerWriter : IDisposable
     {
         _geometry.Clear();
         if (_pen.TryDraw(outline, needsClip, _frame, _geometry))
-            AddFeature(square, id);
+            AddFeature(square, id, TileFields.Polygon);
+    }
+
+    /// <summary>Adds lines; nothing is added when no part of them lies in the tile or its buffer.</summary>
+    public void AddLines(int feature, ulong id, EastNorth[][] lines)
+    {
+        _geometry.Clear();
+        if (LinePen.TryDraw(lines, _frame, _geometry))
+            AddFeature(feature, id, TileFields.Line);
     }
 
     /// <summary>Adds a square as an upright box, given in whole tile units.</summary>
@@ -45,7 +53,7 @@ internal sealed class LayerWriter : IDisposable
         foreach (var step in (ReadOnlySpan<int>)[side, 0, 0, side, -side, 0])
             _geometry.Zigzag(step);
         _geometry.Varint(TileFields.Command(TileFields.ClosePath, 1));
-        AddFeature(square, id);
+        AddFeature(square, id, TileFields.Polygon);
     }
 
     /// <summary>Writes the layer under its name (UTF-8); one without squares is no bytes at all.</summary>
@@ -77,7 +85,7 @@ internal sealed class LayerWriter : IDisposable
         _geometry.Dispose();
     }
 
-    private void AddFeature(int square, ulong id)
+    private void AddFeature(int square, ulong id, int type)
     {
         WriteTags(square);
         var length = 1 + VarintLength(id) + 1 + VarintLength((uint)_featureTags.Length) + _featureTags.Length
@@ -85,7 +93,7 @@ internal sealed class LayerWriter : IDisposable
         _features.BytesFieldStart(TileFields.LayerFeature, length);
         _features.NumberField(TileFields.FeatureId, id);
         _features.BytesField(TileFields.FeatureTags, _featureTags.Written);
-        _features.NumberField(TileFields.FeatureType, TileFields.Polygon);
+        _features.NumberField(TileFields.FeatureType, (ulong)type);
         _features.BytesField(TileFields.FeatureGeometry, _geometry.Written);
     }
 

@@ -43,6 +43,15 @@ internal sealed class ProtobufBuffer(int capacity) : IDisposable
         Varint(value);
     }
 
+    /// <summary>A field that holds a fraction.</summary>
+    public void FractionField(int field, double value)
+    {
+        Varint((uint)((field << 3) | 1));
+        Span<byte> bytes = stackalloc byte[sizeof(double)];
+        System.Buffers.Binary.BinaryPrimitives.WriteDoubleLittleEndian(bytes, value);
+        Raw(bytes);
+    }
+
     /// <summary>A field that holds bytes: text, a packed list or a message.</summary>
     public void BytesField(int field, ReadOnlySpan<byte> bytes)
     {

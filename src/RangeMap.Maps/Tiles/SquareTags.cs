@@ -15,11 +15,19 @@ internal sealed class SquareTags
     private readonly List<byte[]> _shared = [];
     private readonly Dictionary<ulong, int> _sharedNumbers = [];
     private readonly Dictionary<GridId, int> _sharedGrids = [];
+    private readonly Dictionary<(ExportKind, string?, double, long), int> _sharedOthers = [];
 
+    /// <summary>Tags with the keys of a presence map.</summary>
     public SquareTags(int periods)
+        : this([PropertyNames.Square, PropertyNames.Grid, PropertyNames.First, PropertyNames.Last, PropertyNames.Records, PropertyNames.Period, PropertyNames.Latest,
+            .. Enumerable.Range(0, periods).Select(PropertyNames.RecordsIn)])
     {
-        Keys = [PropertyNames.Square, PropertyNames.Grid, PropertyNames.First, PropertyNames.Last, PropertyNames.Records, PropertyNames.Period, PropertyNames.Latest,
-            .. Enumerable.Range(0, periods).Select(PropertyNames.RecordsIn)];
+    }
+
+    /// <summary>Tags with other keys, of which the first is each feature's name.</summary>
+    public SquareTags(IReadOnlyList<string> keys)
+    {
+        Keys = keys;
         using var block = new ProtobufBuffer(256);
         foreach (var key in Keys)
             block.BytesField(TileFields.LayerKey, Encoding.UTF8.GetBytes(key));
@@ -64,6 +72,38 @@ internal sealed class SquareTags
 
         _names.Add(TextEntry(square.Square.ToString()));
         _pairs.Add([.. pairs]);
+    }
+
+    /// <summary>Adds a feature by its values, one a key; the first is its name, and empty ones are left out.</summary>
+    public void Add(IReadOnlyList<ExportColumn> fields, ReadOnlySpan<ExportValue> values)
+    {
+        var pairs = new List<int>();
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (values[i].HasValue)
+                pairs.AddRange([i, SharedOf(fields[i].Kind, values[i])]);
+        }
+
+        _names.Add(TextEntry(values[0].Text!));
+        _pairs.Add([.. pairs]);
+    }
+
+    private int SharedOf(ExportKind kind, ExportValue shared)
+    {
+        if (kind == ExportKind.Whole)
+            return SharedNumber((ulong)shared.Whole);
+        if (!_sharedOthers.TryGetValue((kind, shared.Text, shared.Number, shared.Whole), out var at))
+        {
+            _sharedOthers.Add((kind, shared.Text, shared.Number, shared.Whole), at = _shared.Count);
+            _shared.Add(kind switch
+            {
+                ExportKind.Number => Entry(value => value.FractionField(TileFields.ValueDouble, shared.Number)),
+                ExportKind.Truth => Entry(value => value.NumberField(TileFields.ValueTruth, (ulong)shared.Whole)),
+                _ => TextEntry(shared.Text!),
+            });
+        }
+
+        return at;
     }
 
     private int SharedGrid(GridId grid)

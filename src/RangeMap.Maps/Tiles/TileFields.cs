@@ -18,9 +18,12 @@ internal static class TileFields
     public const int FeatureGeometry = 4;
 
     public const int ValueString = 1;
+    public const int ValueDouble = 3;
     public const int ValueUint = 5;
+    public const int ValueTruth = 7;
 
     public const int Version = 2;
+    public const int Line = 2;
     public const int Polygon = 3;
 
     public const int MoveTo = 1;

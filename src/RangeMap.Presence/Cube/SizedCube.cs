@@ -35,14 +35,21 @@ public sealed class SizedCube
     }
 
     /// <summary>Rolls a cube up. A record counts for a square only if its own square lies wholly inside.</summary>
-    public static SizedCube Of(TaxonCube cube, SquareSize size)
+    /// <param name="cube">The cube.</param>
+    /// <param name="size">Side of the squares.</param>
+    /// <param name="wanted">Which squares are wanted, of records too coarse for the size their own; null for all.</param>
+    public static SizedCube Of(TaxonCube cube, SquareSize size, Func<Square, bool>? wanted = null)
     {
         var cells = new CubeCell[cube.Cells.Length];
         var count = 0;
         QualityCounts tooCoarse = default;
         foreach (ref readonly var cell in cube.Cells)
         {
-            if (Square.FromCode(cell.SquareCode).TryCoarsen(size, out var container))
+            var own = Square.FromCode(cell.SquareCode);
+            var fits = own.TryCoarsen(size, out var container);
+            if (wanted?.Invoke(fits ? container : own) == false)
+                continue;
+            if (fits)
                 cells[count++] = cell with { SquareCode = container.Code };
             else
                 tooCoarse += cell.Counts;

@@ -18,5 +18,9 @@ internal static class CommonOptions
 
     public static Option<string?> Quality { get; } = new("--quality") { Description = "Which records count: usable, confirmed or all.", HelpName = "QUALITY" };
 
+    public static Option<string?> Region { get; } = new("--region") { Description = "Nation, or region that was loaded, that reaches into the squares.", HelpName = "NAME" };
+
+    public static Option<string?> Bbox { get; } = new("--bbox") { Description = "Box in degrees that squares touch: west,south,east,north.", HelpName = "BOX" };
+
     public static Option<string?> Output { get; } = new("--output", "-o") { Description = "File to write; standard output where none is named.", HelpName = "FILE" };
 }

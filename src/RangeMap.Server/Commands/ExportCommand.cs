@@ -11,8 +11,6 @@ internal static class ExportCommand
     private static readonly Option<string> What = new("--what") { Description = "cube (taxon by square by year), effort (square by year) or records; dwca always holds records.", HelpName = "WHAT", DefaultValueFactory = _ => "cube" };
     private static readonly Option<string?> From = new("--from") { Description = "First year or day.", HelpName = "DATE" };
     private static readonly Option<string?> To = new("--to") { Description = "Last year or day.", HelpName = "DATE" };
-    private static readonly Option<string?> Region = new("--region") { Description = "Region that squares lie in or touch.", HelpName = "NAME" };
-    private static readonly Option<string?> Bbox = new("--bbox") { Description = "Box in degrees: west,south,east,north.", HelpName = "BOX" };
     private static readonly Option<bool> InFull = new("--in-full") { Description = "Records with those of sensitive species, people and sites: not for publication." };
     private static readonly Option<string> Output = new("--output", "-o") { Description = "File to write.", HelpName = "FILE", Required = true };
 
@@ -29,7 +27,7 @@ internal static class ExportCommand
     {
         var command = new Command("export", "Write the occurrence cube, recording effort or records to a file.")
         {
-            Format, What, Taxon, Group, CommonOptions.Grid, From, To, CommonOptions.Quality, Region, Bbox, Edition, InFull, Output, CommonOptions.Data, CommonOptions.Json,
+            Format, What, Taxon, Group, CommonOptions.Grid, From, To, CommonOptions.Quality, CommonOptions.Region, CommonOptions.Bbox, Edition, InFull, Output, CommonOptions.Data, CommonOptions.Json,
         };
         Format.AcceptOnlyFromAmong("csv", "geojson", "gpkg", "parquet", "dwca");
         What.AcceptOnlyFromAmong("cube", "effort", "records");
@@ -43,7 +41,7 @@ internal static class ExportCommand
         var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(Edition));
         var word = parsed.GetRequiredValue(Format);
         var table = word == ExportFormat.DarwinCoreArchive.Word() ? ExportTables.Records : parsed.GetRequiredValue(What) switch { "effort" => ExportTables.Effort, "records" => ExportTables.Records, _ => ExportTables.Presence };
-        var (question, format) = (ExportAsk.Read(folder, data, table, Parts(parsed), parsed.GetValue(InFull)), ExportAsk.Format(word, table));
+        var (question, format) = (ExportAsk.Read(data, table, Parts(parsed), parsed.GetValue(InFull)), ExportAsk.Format(word, table));
         var size = MakeExport.Size(folder, question, format);
         var (target, json) = (parsed.GetRequiredValue(Output), parsed.GetValue(CommonOptions.Json));
         if (!json)
@@ -65,8 +63,8 @@ internal static class ExportCommand
         From = parsed.GetValue(From),
         To = parsed.GetValue(To),
         Quality = parsed.GetValue(CommonOptions.Quality),
-        Region = parsed.GetValue(Region),
-        Bbox = parsed.GetValue(Bbox),
+        Region = parsed.GetValue(CommonOptions.Region),
+        Bbox = parsed.GetValue(CommonOptions.Bbox),
     };
 
     private static async Task WriteDescriptionAsync(DataFolder folder, ExportQuestion question, string path, string csvName, CancellationToken cancel)

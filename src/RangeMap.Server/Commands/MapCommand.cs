@@ -14,12 +14,11 @@ internal static class MapCommand
         var periods = new Option<string?>("--periods") { Description = "For presence: ISO 8601 intervals with commas between them, the oldest first, such as ../1999,2000/2009,2010/.. .", HelpName = "LIST" };
         var from = new Option<string?>("--from") { Description = "For change: the earlier period, such as 1990/1999.", HelpName = "PERIOD" };
         var to = new Option<string?>("--to") { Description = "For change: the later period, such as 2010/2019.", HelpName = "PERIOD" };
-        var region = new Option<string?>("--region") { Description = "A nation, or a region that was loaded.", HelpName = "NAME" };
         var size = new Option<string?>("--size") { Description = "page (A4) or column (90 mm).", HelpName = "SIZE" };
         var ink = new Option<string?>("--ink") { Description = "colour, or black for patterns that copies keep.", HelpName = "INK" };
         var command = new Command("map", "Draw a map to print: SVG, PNG or PDF.")
         {
-            taxon, output, kind, CommonOptions.Grid, periods, CommonOptions.Quality, region, from, to, size, ink, CommonOptions.Data, CommonOptions.Json,
+            taxon, output, kind, CommonOptions.Grid, periods, CommonOptions.Quality, CommonOptions.Region, from, to, size, ink, CommonOptions.Data, CommonOptions.Json,
         };
         command.SetAction(parsed =>
         {
@@ -28,7 +27,7 @@ internal static class MapCommand
             var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var data = new CurrentData(folder.Database, context.Clock).Now();
             var question = PrintQuestion.Of(data, parsed.GetRequiredValue(taxon), new(
-                parsed.GetValue(kind), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality), parsed.GetValue(region), parsed.GetValue(from),
+                parsed.GetValue(kind), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality), parsed.GetValue(CommonOptions.Region), parsed.GetValue(from),
                 parsed.GetValue(to), parsed.GetValue(size), parsed.GetValue(ink)));
             var bytes = PrintMap.Answer(data, folder, question, format);
             File.WriteAllBytes(file, bytes);

@@ -14,14 +14,15 @@ internal static class PresenceCommand
         format.AcceptOnlyFromAmong("csv", "geojson", "gpkg", "parquet");
         var command = new Command("presence", "Write a presence map: one row a square and period, or GeoJSON.")
         {
-            taxon, CommonOptions.Grid, periods, CommonOptions.Quality, format, ExportCommand.Edition, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
+            taxon, CommonOptions.Grid, periods, CommonOptions.Quality, CommonOptions.Region, CommonOptions.Bbox, format, ExportCommand.Edition, CommonOptions.Output, CommonOptions.Data, CommonOptions.Json,
         };
         command.SetAction(async (parsed, cancel) =>
         {
             var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(ExportCommand.Edition));
             var question = PresenceQuestion.Of(
-                data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality));
+                data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality), parsed.GetValue(CommonOptions.Region),
+                parsed.GetValue(CommonOptions.Bbox));
             var map = AnswerPresence.Answer(data, question);
             if (ExportFormats.Find(parsed.GetRequiredValue(format)) is { } kind and (ExportFormat.GeoPackage or ExportFormat.Parquet))
             {
@@ -32,7 +33,7 @@ internal static class PresenceCommand
             }
 
             await context.DeliverAsync(parsed.GetValue(CommonOptions.Output), to => parsed.GetRequiredValue(format) == "geojson"
-                ? PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon), cancel)
+                ? PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question), cancel)
                 : PresenceCsv.WriteAsync(to, map, cancel));
             Explain(context.Error, map);
         });

@@ -24,7 +24,7 @@ internal static class TilesCommand
             var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(ExportCommand.Edition));
             var parts = new ExportParts { Taxon = parsed.GetValue(taxon), Group = parsed.GetValue(ExportCommand.Group), Grid = parsed.GetValue(CommonOptions.Grid), Quality = parsed.GetValue(CommonOptions.Quality) };
-            var question = ExportAsk.Read(folder, data, ExportTables.Presence, parts);
+            var question = ExportAsk.Read(data, ExportTables.Presence, parts);
             await WriteAsync(context, folder, question, Ask.Periods(parsed.GetValue(periods)), parsed.GetRequiredValue(output), parsed.GetValue(CommonOptions.Json), cancel);
         });
         return command;

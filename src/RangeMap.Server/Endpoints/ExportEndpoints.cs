@@ -18,17 +18,17 @@ internal static class ExportEndpoints
 
     private static Task<IResult> Presence(
         HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, [AsParameters] ExportParameters asked, CancellationToken cancel) =>
-        AnswerAsync(http, folder, kept, ExportAsk.Read(folder, current.At(asked.Edition), ExportTables.Presence, asked.Parts), asked, cancel);
+        AnswerAsync(http, folder, kept, ExportAsk.Read(current.At(asked.Edition), ExportTables.Presence, asked.Parts), asked, cancel);
 
     private static Task<IResult> Effort(
         HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, [AsParameters] ExportParameters asked, CancellationToken cancel) =>
-        AnswerAsync(http, folder, kept, ExportAsk.Read(folder, current.At(asked.Edition), ExportTables.Effort, asked.Parts), asked, cancel);
+        AnswerAsync(http, folder, kept, ExportAsk.Read(current.At(asked.Edition), ExportTables.Effort, asked.Parts), asked, cancel);
 
     private static Task<IResult> Records(
         HttpContext http, AccessRules rules, CurrentData current, DataFolder folder, ExportFolder kept, [AsParameters] ExportParameters asked, CancellationToken cancel)
     {
         var inFull = rules.CallerOf(http).May(Right.Review);
-        return AnswerAsync(http, folder, kept, ExportAsk.Read(folder, current.At(asked.Edition), ExportTables.Records, asked.Parts, inFull), asked, cancel);
+        return AnswerAsync(http, folder, kept, ExportAsk.Read(current.At(asked.Edition), ExportTables.Records, asked.Parts, inFull), asked, cancel);
     }
 
     private static async Task<IResult> Tiles(
@@ -36,7 +36,7 @@ internal static class ExportEndpoints
         string? taxon = null, string? group = null, string? grid = null, string? periods = null, string? quality = null, string? edition = null)
     {
         var data = current.At(edition);
-        var question = ExportAsk.Read(folder, data, ExportTables.Presence, new() { Taxon = taxon, Group = group, Grid = grid, Quality = quality });
+        var question = ExportAsk.Read(data, ExportTables.Presence, new() { Taxon = taxon, Group = group, Grid = grid, Quality = quality });
         var list = Ask.Periods(periods);
         var key = $"{KeyOf(question)}\ntiles\n{periods}";
         var (path, tag) = await kept.GetOrMakeAsync(key, ".pmtiles", file => MakeTiles.WriteAsync(folder, question, list, file, null, cancel), cancel);

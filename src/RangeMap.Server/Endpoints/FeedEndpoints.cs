@@ -19,8 +19,8 @@ internal static class FeedEndpoints
         var address = OwnAddress.Of(request);
         var data = current.Now();
         var (found, size, counted) = (data.Find(taxon), Ask.Size(grid), Ask.Quality(quality));
-        var within = string.IsNullOrWhiteSpace(region) ? null : NamedRegion.Find(data, region);
-        var finds = data.Answers.GetOrMake((found.Number, size, counted, "first finds"), () => FirstFind.Of(data.Cube(found, size), counted)).Where(find => within?.Touches(find.Square) ?? true);
+        var within = KnownRegions.Of(data).Find(region);
+        var finds = data.Answers.GetOrMake((found.Number, size, counted, "first finds"), () => FirstFind.Of(data.Cube(found, size), counted)).Where(find => within?.Holds(find.Square) ?? true);
         var caption = new FeedCaption(
             found.Id, found.ScientificName, TitleOf(found, within), found.GeneraliseTo is { } coarsest ? $"A sensitive species: places are shown no finer than {coarsest.ToWords()}." : null,
             SourceLines.Publisher(folder), string.Join("; ", Credits.OfPrintedMaps), SourceLines.MadeAt(data) ?? DateTimeOffset.UnixEpoch, $"{address}{request.Path}{request.QueryString}",

@@ -9,7 +9,7 @@ internal static class PresenceEndpoints
     {
         var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Presence");
         taxon.MapGet("/presence", Presence)
-            .WithSummary("Squares with records, by period: GeoJSON, or with format= csv, gpkg or parquet.")
+            .WithSummary("Squares with records, by period: GeoJSON, or with format= csv, gpkg or parquet. region= names a nation or a region that was loaded and reaches into the squares, bbox= a box in degrees that they touch.")
             .Produces<object>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/arrivals", Arrivals)
             .WithSummary("The first certain year of every square, as GeoJSON; with model=true the year that the arrival model gives, with its interval and the local speed.")
@@ -17,16 +17,16 @@ internal static class PresenceEndpoints
     }
 
     private static async Task<IResult> Presence(
-        HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, string taxon, CancellationToken cancel, string? grid = null, string? periods = null, string? quality = null, string? format = null, string? edition = null)
+        HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, string taxon, CancellationToken cancel, string? grid = null, string? periods = null, string? quality = null, string? region = null, string? bbox = null, string? format = null, string? edition = null)
     {
         var data = current.At(edition);
-        var question = PresenceQuestion.Of(data, taxon, grid, periods, quality);
+        var question = PresenceQuestion.Of(data, taxon, grid, periods, quality, region, bbox);
         if (format is "gpkg" or "parquet" && ExportFormats.Find(format) is { } kind)
             return await AsFileAsync(http, folder, kept, data, question, kind, cancel);
         var map = AnswerPresence.Answer(data, question);
         return format switch
         {
-            null or "geojson" => Results.Stream(to => PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question.Taxon)), PresenceGeoJson.MediaType),
+            null or "geojson" => Results.Stream(to => PresenceGeoJson.WriteAsync(to, map, Caption.Of(data, question)), PresenceGeoJson.MediaType),
             "csv" => Results.Stream(to => PresenceCsv.WriteAsync(to, map), PresenceCsv.MediaType, FileNames.Of("presence", [question.Taxon], false, question.Size, data) + ".csv"),
             _ => throw new UserException($"'{format}' is no format of presence maps.", "format", "Use geojson, csv, gpkg or parquet."),
         };
@@ -35,7 +35,7 @@ internal static class PresenceEndpoints
     private static async Task<IResult> AsFileAsync(
         HttpContext http, DataFolder folder, ExportFolder kept, DataSnapshot data, PresenceQuestion question, ExportFormat format, CancellationToken cancel)
     {
-        var key = string.Join('\n', "presence", data.FrozenId, data.StateName, data.Edition.MadeAt, question.Taxon.Id, question.Size, question.Quality, question.Periods, format);
+        var key = string.Join('\n', "presence", data.FrozenId, data.StateName, data.Edition.MadeAt, question.Taxon.Id, question.Size, question.Quality, question.Periods, string.Join(";", question.PlaceWords()), format);
         var (path, tag) = await kept.GetOrMakeAsync(key, format.Ending(), file => MakePresence.WriteAsync(folder, data, question, format, file, cancel), cancel);
         return ExportEndpoints.Send(http, path, tag, format.MediaType(), FileNames.Of("presence", [question.Taxon], false, question.Size, data) + format.Ending());
     }

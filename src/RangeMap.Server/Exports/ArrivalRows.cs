@@ -8,10 +8,10 @@ namespace RangeMap.Server;
 internal static class ArrivalRows
 {
     /// <summary>First arrivals: taxa by number, squares by code.</summary>
-    public static IEnumerable<ExportRow> Arrivals(DataFolder folder, ExportQuestion question)
+    public static IEnumerable<ExportRow> Arrivals(DataFolder _, ExportQuestion question)
     {
         var row = new ExportRow(ExportTables.Arrivals.Columns.Count);
-        var place = new PlaceCells(folder, question);
+        var place = new PlaceCells(question);
         foreach (var taxon in question.Taxa)
         {
             foreach (var arrival in AnswerPresence.Arrivals(question.Data, taxon, question.Size, question.Quality).Where(arrival => place.Wanted(arrival.Square)).OrderBy(arrival => arrival.Square.Code))
@@ -27,10 +27,10 @@ internal static class ArrivalRows
     }
 
     /// <summary>Squares with records of any taxon, by code.</summary>
-    public static IEnumerable<ExportRow> Squares(DataFolder folder, ExportQuestion question)
+    public static IEnumerable<ExportRow> Squares(DataFolder _, ExportQuestion question)
     {
         var row = new ExportRow(ExportTables.Squares.Columns.Count);
-        var place = new PlaceCells(folder, question);
+        var place = new PlaceCells(question);
         foreach (var square in OfAll(question.Data, question.Size, question.Quality).Squares.Where(square => place.Wanted(square.Square)))
         {
             var cells = new CellWriter(row);

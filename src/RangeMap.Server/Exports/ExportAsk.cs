@@ -29,14 +29,14 @@ internal static class ExportAsk
 {
     /// <summary>The question.</summary>
     /// <exception cref="UserException">A part cannot be read.</exception>
-    public static ExportQuestion Read(DataFolder folder, DataSnapshot data, ExportTable table, ExportParts parts, bool inFull = false)
+    public static ExportQuestion Read(DataSnapshot data, ExportTable table, ExportParts parts, bool inFull = false)
     {
         if (table == ExportTables.Records && data.FrozenId is not null)
             throw new UserException("A frozen edition holds squares, not single records.", "edition", "Ask for its presence or effort, or leave edition out.") { IsArgument = true };
         var (from, to) = (Day(parts.From, "from", first: true), Day(parts.To, "to", first: false));
         if (from > to)
             throw new UserException("The first day comes after the last.", "from", "Exchange from and to.") { IsArgument = true };
-        return new(data, table, Taxa(data, parts), Ask.Size(parts.Grid), from, to, Ask.Quality(parts.Quality), Region(folder, parts.Region), Box(parts.Bbox), inFull);
+        return new(data, table, Taxa(data, parts), Ask.Size(parts.Grid), from, to, Ask.Quality(parts.Quality), KnownRegions.Of(data).Find(parts.Region), Box(parts.Bbox), inFull);
     }
 
     /// <summary>A format that a table comes in; CSV where none is named.</summary>
@@ -93,14 +93,5 @@ internal static class ExportAsk
         return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? day
             : throw new UserException($"'{text}' is no year or day.", where, "Write a year such as 2005, or a day such as 2005-06-30.") { IsArgument = true };
-    }
-
-    private static string? Region(DataFolder folder, string? name)
-    {
-        if (string.IsNullOrWhiteSpace(name))
-            return null;
-        return RegionFilter.Known(folder).Contains(name.Trim(), StringComparer.OrdinalIgnoreCase)
-            ? name.Trim()
-            : throw new UserException($"There is no region '{name}'.", "region", $"Use one of {string.Join(", ", RegionFilter.Known(folder).Take(20))}, or load regions with rangemap regions.") { IsArgument = true };
     }
 }

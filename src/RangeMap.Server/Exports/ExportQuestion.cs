@@ -14,11 +14,11 @@ namespace RangeMap.Server;
 /// <param name="From">First day.</param>
 /// <param name="To">Last day.</param>
 /// <param name="Quality">Which records count.</param>
-/// <param name="Region">Name of a region in which squares lie.</param>
+/// <param name="Region">Region that reaches into the squares.</param>
 /// <param name="Box">Box that squares or points touch.</param>
 /// <param name="InFull">True for those who may see records of sensitive species and people's names.</param>
 internal sealed record ExportQuestion(
-    DataSnapshot Data, ExportTable Table, IReadOnlyList<Taxon> Taxa, SquareSize Size, DateOnly? From, DateOnly? To, Quality Quality, string? Region, DegreeBox? Box, bool InFull)
+    DataSnapshot Data, ExportTable Table, IReadOnlyList<Taxon> Taxa, SquareSize Size, DateOnly? From, DateOnly? To, Quality Quality, NamedRegion? Region, DegreeBox? Box, bool InFull)
 {
     /// <summary>True when every taxon is asked for.</summary>
     public bool OfAll => Taxa.Count == Data.Taxa.Count;
@@ -34,7 +34,7 @@ internal sealed record ExportQuestion(
             words.Add(new("grid", Size.ToText()));
         words.AddRange([new("days", Span.Text), new("quality", Quality.ToString().ToUpperInvariant() switch { "CONFIRMED" => "confirmed", "ALL" => "all", _ => "usable" })]);
         if (Region is not null)
-            words.Add(new("region", Region));
+            words.Add(new("region", Region.Name));
         if (Box is { } box)
             words.Add(new("bbox", string.Create(CultureInfo.InvariantCulture, $"{box.West},{box.South},{box.East},{box.North}")));
         words.Add(new("sensitive places", Table.Geometry == ExportGeometry.Square ? "generalised" : InFull ? "in full: not for publication" : "left out"));

@@ -9,10 +9,10 @@ namespace RangeMap.Server;
 internal static class ExportRows
 {
     /// <summary>The occurrence cube: taxon by square by year, taxa by number, squares by code.</summary>
-    public static IEnumerable<ExportRow> Presence(DataFolder folder, ExportQuestion question)
+    public static IEnumerable<ExportRow> Presence(DataFolder _, ExportQuestion question)
     {
         var row = new ExportRow(ExportTables.Presence.Columns.Count);
-        var place = new PlaceCells(folder, question);
+        var place = new PlaceCells(question);
         foreach (var taxon in question.Taxa)
         {
             var cube = YearCube.Of(question.Data.Cube(taxon), question.Size, question.Quality, question.Span);
@@ -29,10 +29,10 @@ internal static class ExportRows
     }
 
     /// <summary>Recording effort: group by square by year.</summary>
-    public static IEnumerable<ExportRow> Effort(DataFolder folder, ExportQuestion question)
+    public static IEnumerable<ExportRow> Effort(DataFolder _, ExportQuestion question)
     {
         var row = new ExportRow(ExportTables.Effort.Columns.Count);
-        var place = new PlaceCells(folder, question);
+        var place = new PlaceCells(question);
         foreach (var taxon in question.Taxa.DistinctBy(taxon => taxon.Group).OrderBy(taxon => taxon.Group, StringComparer.Ordinal))
         {
             var effort = question.Data.Effort(taxon, question.Size);

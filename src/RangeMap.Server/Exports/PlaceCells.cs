@@ -5,17 +5,16 @@ using RangeMap.Presence;
 namespace RangeMap.Server;
 
 /// <summary>Chooses squares by region and box, and writes their cells; names are made once a square.</summary>
-internal sealed class PlaceCells(DataFolder folder, ExportQuestion question)
+internal sealed class PlaceCells(ExportQuestion question)
 {
     private const int MostKept = 100_000;
 
-    private readonly RegionFilter? _region = question.Region is { } name ? new(folder, name) : null;
     private readonly string _size = question.Size.ToText();
     private readonly Dictionary<long, string> _names = [];
 
     /// <summary>True for a square of the region and box asked.</summary>
     public bool Wanted(Square square) =>
-        (question.Box is not { } box || box.Intersects(DegreeBox.Of(square))) && (_region is null || _region.Holds(square));
+        (question.Box is not { } box || box.Intersects(DegreeBox.Of(square))) && (question.Region is null || question.Region.Holds(square));
 
     /// <summary>Adds reference, grid and size.</summary>
     public void Add(ref CellWriter cells, Square square)

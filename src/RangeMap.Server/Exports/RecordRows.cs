@@ -28,7 +28,7 @@ internal static class RecordRows
     public static bool IsChosenFurther(ExportQuestion question) => question.Quality != Quality.All || question.Region is not null || question.Box is not null;
 
     /// <summary>The rows.</summary>
-    public static IEnumerable<ExportRow> Of(DataFolder folder, ExportQuestion question) => Of(folder, question, new RecordStore(folder.Database).All(QueryOf(question)));
+    public static IEnumerable<ExportRow> Of(DataFolder folder, ExportQuestion question) => Of(question, new RecordStore(folder.Database).All(QueryOf(question)));
 
     /// <summary>One record by its name; null where there is none for the one who asks.</summary>
     public static ExportRow? One(DataFolder folder, ExportQuestion question, string name)
@@ -36,16 +36,15 @@ internal static class RecordRows
         if (!RecordId.TryParse(name, out var id) || new RecordStore(folder.Database).Read(id) is not { } record || record.ReviewStatus == ReviewStatus.Rejected)
             return null;
         var hidden = QueryOf(question).WithoutTaxa;
-        return hidden?.Contains((int)record.Taxon) == true ? null : Of(folder, question, [record]).FirstOrDefault();
+        return hidden?.Contains((int)record.Taxon) == true ? null : Of(question, [record]).FirstOrDefault();
     }
 
-    private static IEnumerable<ExportRow> Of(DataFolder folder, ExportQuestion question, IEnumerable<StoredRecord> records)
+    private static IEnumerable<ExportRow> Of(ExportQuestion question, IEnumerable<StoredRecord> records)
     {
         var row = new ExportRow(ExportTables.Records.Columns.Count);
-        var region = question.Region is { } name ? new RegionFilter(folder, name) : null;
         foreach (var record in records)
         {
-            if (CubeFold.Count(record.ReviewStatus, record.Doubts).At(question.Quality) == 0 || region?.Holds(record.Square) == false)
+            if (CubeFold.Count(record.ReviewStatus, record.Doubts).At(question.Quality) == 0 || question.Region?.Holds(record.Square) == false)
                 continue;
             row.Point = PointOf(record);
             if (question.Box is { } box && !box.Intersects(new(row.Point.Longitude, row.Point.Latitude, row.Point.Longitude, row.Point.Latitude)))

@@ -2,6 +2,7 @@ using System.Globalization;
 using RangeMap.Change;
 using RangeMap.Grids;
 using RangeMap.Maps;
+using RangeMap.Presence;
 using RangeMap.Records;
 
 namespace RangeMap.Server;
@@ -28,6 +29,22 @@ internal static class DrawFronts
     /// <summary>The surface that fronts are drawn from.</summary>
     public static ArrivalFronts Of(DataSnapshot data, Taxon taxon, SquareSize size, FittedSpread fitted, ArrivalFit fit) =>
         data.Answers.GetOrMake((taxon.Number, size, "arrival fronts"), () => ArrivalFronts.Of(fit, Lattices(fitted.Squares), (double)size / MetresPerKm));
+
+    /// <summary>The front of every year from the first find to the year after the last visits; none where there is no model.</summary>
+    /// <param name="data">The data.</param>
+    /// <param name="taxon">The taxon.</param>
+    /// <param name="size">Side of the squares.</param>
+    /// <param name="span">Days that a year must meet.</param>
+    public static (IEnumerable<FrontOfYear> Fronts, int Now) OfEveryYear(DataSnapshot data, Taxon taxon, SquareSize size, Period span)
+    {
+        if (ForecastSpread.Fit(data, taxon, size).Answer.Fit is not { } fit)
+            return ([], 0);
+        var first = fit.Sites.Min(site => site.FirstFound ?? int.MaxValue);
+        var years = Enumerable.Range(first, fit.LastVisit + 2 - first).Where(year => Meets(year, span));
+        return (years.SelectMany(year => Answer(data, taxon, size, year.ToString(CultureInfo.InvariantCulture)).Fronts), fit.LastVisit);
+    }
+
+    private static bool Meets(int year, Period span) => new DateOnly(year, 1, 1).DayNumber < span.EndDay && new DateOnly(year, 12, 31).DayNumber >= span.FirstDay;
 
     /// <summary>When the taxon probably reached each square: squares where it was found, and those where it is more likely than not.</summary>
     /// <exception cref="UserException">There is no model.</exception>

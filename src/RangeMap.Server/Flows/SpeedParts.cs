@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Text;
 using RangeMap.Change;
-using RangeMap.Grids;
-using RangeMap.Store;
 
 namespace RangeMap.Server;
 
@@ -17,16 +14,13 @@ internal static class SpeedParts
         var reached = Enumerable.Range(0, fit.Sites.Count).Where(i => fit.Reached(i, fit.LastVisit) >= 0.5).ToList();
         var decades = reached.GroupBy(i => (int)Math.Floor(fit.Squares[i].Surface / YearsOfDecade) * YearsOfDecade).OrderBy(decade => decade.Key)
             .Select(decade => Part(fit, "decade", string.Create(CultureInfo.InvariantCulture, $"{decade.Key}s"), [.. decade]));
-        var areas = data.Answers.GetOrMake("named areas", () => data.Regions.Aggregate(BaseGeography.Nations, (all, region) => all.With(Read(region))));
-        var regions = areas.Names.Select(name => Part(fit, "region", name, [.. reached.Where(i => areas.Covers(name, fitted.Squares[i]) == true)]));
+        var regions = KnownRegions.Of(data).All.Select(region => Part(fit, "region", region.Name, [.. reached.Where(i => region.Holds(fitted.Squares[i]))]));
         return [.. decades.Concat(regions).OfType<SpeedPartJson>()];
     }
 
     private static SpeedPartJson? Part(ArrivalFit fit, string kind, string name, List<int> squares) => RadialSpeed.Of(fit, squares) is { } speed
         ? new(kind, name, Math.Round(speed.KmPerYear, 4), Math.Round(speed.Interval.Low, 4), Math.Round(speed.Interval.High, 4), speed.Squares)
         : null;
-
-    private static NamedAreas Read(StoredRegion region) => NamedAreas.Read(new MemoryStream(Encoding.UTF8.GetBytes(region.GeoJson)), RegionStore.NameProperty);
 }
 
 /// <summary>Speed of the arrival surface away from the origin in a part.</summary>

@@ -18,6 +18,7 @@ internal sealed record OgcCollection(ExportTable Table, Func<DataFolder, ExportQ
     [
         new(ExportTables.Presence, ExportRows.Presence, "firstDay", "lastDay"),
         new(ExportTables.Arrivals, ArrivalRows.Arrivals, "year", "year"),
+        new(ExportTables.Fronts, FrontRows.Of, "year", "year"),
         new(ExportTables.Effort, ExportRows.Effort, "year", "year"),
         new(ExportTables.Squares, ArrivalRows.Squares, "firstYear", "lastYear"),
         new(ExportTables.Records, RecordRows.Of, "eventDate", "eventDate"),

@@ -28,7 +28,7 @@ internal static class OgcItems
         if (keys.Count == 1)
             values = [id];
         if (collection.Table == ExportTables.Records)
-            return RecordRows.One(folder, ExportAsk.Read(folder, data, collection.Table, new() { Quality = "all" }), id);
+            return RecordRows.One(folder, ExportAsk.Read(data, collection.Table, new() { Quality = "all" }), id);
         var filters = keys.Zip(values).ToDictionary(pair => pair.First, pair => pair.Second);
         return Find(folder, data, collection, new(1, 0, null, null, filters)).FirstOrDefault();
     }
@@ -47,7 +47,9 @@ internal static class OgcItems
         if (taxa.Count == 0 || (size is not null && !Grids.SquareSizeText.TryParse(size, out _)))
             return null;
         var parts = new ExportParts { Grid = size, Quality = collection.Table == ExportTables.Records ? "all" : null };
-        var asked = ExportAsk.Read(folder, data, collection.Table, parts) with { Taxa = taxa, Box = query.Box };
+        var asked = ExportAsk.Read(data, collection.Table, parts) with { Taxa = taxa, Box = query.Box };
+        if (collection.Table == ExportTables.Fronts && query.Days is { } days)
+            asked = asked with { From = days.First, To = days.Last };
         return year is { } only && collection.Table != ExportTables.Arrivals ? asked with { From = new(only, 1, 1), To = new(only, 12, 31) } : asked;
     }
 

@@ -70,7 +70,7 @@ internal static class GatherContent
             "A gain may be the first visit that was thorough enough, and a loss one that was not. A square counts as visited where the taxon's group was recorded.");
     }
 
-    private static bool Within(PrintQuestion question, Square square) => question.Region is null || question.Region.Touches(square);
+    private static bool Within(PrintQuestion question, Square square) => question.Region is null || question.Region.Holds(square);
 
     private static void CheckNumber(int classes, PrintInk ink)
     {

@@ -39,7 +39,7 @@ internal sealed record PrintQuestion(
         var change = kind == PrintKind.Change ? ChangeQuestion.Of(parts.Grid, parts.From, parts.To, parts.Quality) : null;
         return new(
             data.Find(taxon), kind, Ask.Size(parts.Grid), Ask.Quality(parts.Quality), parts.Periods ?? "", change,
-            string.IsNullOrWhiteSpace(parts.Region) ? null : NamedRegion.Find(data, parts.Region), SizeOf(parts.Size), InkOf(parts.Ink));
+            KnownRegions.Of(data).Find(parts.Region), SizeOf(parts.Size), InkOf(parts.Ink));
     }
 
     /// <summary>A kind; presence where none is named.</summary>

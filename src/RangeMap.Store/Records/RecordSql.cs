@@ -2,16 +2,20 @@ namespace RangeMap.Store;
 
 internal static class RecordSql
 {
-    private const string Read = """
-        SELECT r.id AS RowId, r.dataset AS DatasetNumber, d.id AS Dataset, r.batch, r.row_number AS Row, r.key_high AS KeyHigh, r.key_low AS KeyLow, r.content,
-            r.taxon, r.sent_taxon AS SentTaxon, r.sent_status AS SentStatus, r.square AS SquareCode, r.first_day AS FirstDay, r.last_day AS LastDay,
-            r.present AS PresentBit, r.complete_list AS CompleteBit, r.status, r.doubts AS DoubtBits, p.name AS Recorder, i.name AS Determiner, g.text AS Stage, x.text AS Sex,
-            r.individuals, s.text AS Site, r.latitude, r.longitude, r.uncertainty, r.length_mm AS LengthMm, e.text AS Evidence, h.text AS Host, b.text AS Behaviour
-        FROM record AS r JOIN dataset AS d ON d.number = r.dataset LEFT JOIN person AS p ON p.number = r.recorder LEFT JOIN person AS i ON i.number = r.determiner
-            LEFT JOIN word AS g ON g.number = r.stage LEFT JOIN word AS x ON x.number = r.sex LEFT JOIN word AS s ON s.number = r.site
-            LEFT JOIN word AS e ON e.number = r.evidence LEFT JOIN word AS h ON h.number = r.host LEFT JOIN word AS b ON b.number = r.behaviour
-
+    /// <summary>What a record is read from, in the order in which <see cref="StoredRecordReader"/> takes it; texts stand as numbers.</summary>
+    public const string Columns = """
+        r.id, r.dataset, r.batch, r.row_number, r.key_high, r.key_low, r.content, r.taxon, r.sent_taxon, r.sent_status, r.square, r.first_day, r.last_day,
+        r.present, r.complete_list, r.status, r.doubts, r.recorder, r.determiner, r.stage, r.sex, r.individuals, r.site, r.latitude, r.longitude, r.uncertainty,
+        r.length_mm, r.evidence, r.host, r.behaviour
         """;
+
+    private const string Read = $"SELECT {Columns} FROM record AS r";
+
+    public const string DatasetOfNumber = "SELECT id FROM dataset WHERE number = @Number";
+
+    public const string PersonOfNumber = "SELECT name FROM person WHERE number = @Number";
+
+    public const string WordOfNumber = "SELECT text FROM word WHERE number = @Number";
 
     public const string One = $"{Read} WHERE r.key_high = @KeyHigh AND r.key_low = @KeyLow AND r.dataset = @Dataset";
 

@@ -12,20 +12,11 @@ public sealed class RecordStore(Database database)
     /// <summary>One record; null where there is none.</summary>
     /// <exception cref="StoreException">The database cannot be read.</exception>
     public StoredRecord? Read(RecordId id) => Ask(connection =>
-        connection.QuerySingleOrDefault<StoredRecord>(RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow }));
+        StoredRecordReader.Read(connection, RecordSql.One, new { id.Dataset, id.KeyHigh, id.KeyLow }, new()).SingleOrDefault());
 
     /// <summary>A page of records in the order in which they came.</summary>
     /// <exception cref="StoreException">The database cannot be read, or <see cref="RecordQuery.After"/> is not from a page before.</exception>
-    public RecordPage Find(RecordQuery query) => Ask(connection =>
-    {
-        if (!Prepare(connection, query, out var conditions, out var values))
-            return new RecordPage([], null);
-        conditions.Add(RecordSql.Condition.After);
-        values.Add("AfterRow", query.After is null ? 0 : Cursor.Parse(query.After).Row);
-        values.Add("Most", query.Limit + 1);
-        var found = connection.Query<StoredRecord>(RecordSql.Page(conditions), values).AsList();
-        return found.Count <= query.Limit ? new RecordPage(found, null) : new RecordPage(found[..query.Limit], new Cursor(0, found[query.Limit - 1].RowId).ToString());
-    });
+    public RecordPage Find(RecordQuery query) => Find(query, new());
 
     /// <summary>
     /// A page of the queue: unreviewed records with doubts that weigh, the heaviest first. Records with the same doubts
@@ -41,13 +32,13 @@ public sealed class RecordStore(Database database)
         conditions.AddRange([RecordSql.InQueue, RecordSql.Condition.TheseDoubts, RecordSql.Condition.After]);
         var sql = RecordSql.Page(conditions);
         var start = query.After is null ? default : Cursor.Parse(query.After);
-        var page = new List<StoredRecord>();
+        var (page, texts) = (new List<StoredRecord>(), new RecordTexts());
         foreach (var doubts in QueueOrder(connection, weight).SkipWhile(doubts => query.After is not null && (long)doubts != start.Doubts))
         {
             values.Add("TheseDoubts", (long)doubts);
             values.Add("AfterRow", (long)doubts == start.Doubts ? start.Row : 0);
             values.Add("Most", query.Limit + 1 - page.Count);
-            page.AddRange(connection.Query<StoredRecord>(sql, values));
+            page.AddRange(StoredRecordReader.Read(connection, sql, values, texts));
             if (page.Count > query.Limit)
                 return new RecordPage(page[..query.Limit], new Cursor((long)page[query.Limit - 1].Doubts, page[query.Limit - 1].RowId).ToString());
         }
@@ -74,16 +65,29 @@ public sealed class RecordStore(Database database)
     public IEnumerable<StoredRecord> All(RecordQuery query)
     {
         const int RowsAPage = 5_000;
+        // One page is read at a time, so the texts are never asked for by two threads at once.
+        var texts = new RecordTexts();
         // The next page is read while this one is worked on.
-        var next = Task.Run(() => Find(query with { Limit = RowsAPage, After = null }));
+        var next = Task.Run(() => Find(query with { Limit = RowsAPage, After = null }, texts));
         while (next is not null)
         {
             var page = next.GetAwaiter().GetResult();
-            next = page.Next is { } after ? Task.Run(() => Find(query with { Limit = RowsAPage, After = after })) : null;
+            next = page.Next is { } after ? Task.Run(() => Find(query with { Limit = RowsAPage, After = after }, texts)) : null;
             foreach (var record in page.Records)
                 yield return record;
         }
     }
+
+    private RecordPage Find(RecordQuery query, RecordTexts texts) => Ask(connection =>
+    {
+        if (!Prepare(connection, query, out var conditions, out var values))
+            return new RecordPage([], null);
+        conditions.Add(RecordSql.Condition.After);
+        values.Add("AfterRow", query.After is null ? 0 : Cursor.Parse(query.After).Row);
+        values.Add("Most", query.Limit + 1);
+        var found = StoredRecordReader.Read(connection, RecordSql.Page(conditions), values, texts);
+        return found.Count <= query.Limit ? new RecordPage(found, null) : new RecordPage(found[..query.Limit], new Cursor(0, found[query.Limit - 1].RowId).ToString());
+    });
 
     private T Ask<T>(Func<SqliteConnection, T> question) => database.Use(connection =>
     {

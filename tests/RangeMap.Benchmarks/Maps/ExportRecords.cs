@@ -12,8 +12,8 @@ internal static class ExportRecords
         var data = await files.OpenAsync();
         var folder = DataFolder.Open(files.Data);
         foreach (var (table, format) in (ReadOnlySpan<(ExportTable, ExportFormat)>)[(ExportTables.Records, ExportFormat.Csv), (ExportTables.Records, ExportFormat.Parquet), (ExportTables.Presence, ExportFormat.Csv)])
-            Measure(folder, ExportAsk.Read(folder, data, table, new() { Quality = "all" }), format, files.File("export")).GetAwaiter().GetResult();
-        var all = ExportAsk.Read(folder, data, ExportTables.Presence, new());
+            Measure(folder, ExportAsk.Read(data, table, new() { Quality = "all" }), format, files.File("export")).GetAwaiter().GetResult();
+        var all = ExportAsk.Read(data, ExportTables.Presence, new());
         var tiles = await Timing.OfAsync("all taxa as one archive of tiles", () => MakeTiles.WriteAsync(folder, all, Ask.Periods(null), Fresh(files.File("export")), null, CancellationToken.None), runs: 1);
         tiles.Print();
     }

@@ -61,6 +61,35 @@ public sealed class GoodAnswerTests(SmallWorld world) : IClassFixture<SmallWorld
         }
     }
 
+    [Theory]
+    [InlineData("region=England", "SU13,NZ26")]
+    [InlineData("region=northern%20ireland", "J37")]
+    [InlineData("region=England&bbox=-2,54,0,56", "NZ26")]
+    [InlineData("bbox=-3,48,-1,52", "SU13,WV64")]
+    [InlineData("bbox=170,50,-170,60", "")]
+    public async Task AMapOfARegionOrBoxHasItsSquaresAndSaysSo(string place, string squares)
+    {
+        var map = await _server.GetJsonAsync($"/api/v1/taxa/prima/presence?{place}");
+        Assert.Equal(squares.Split(',', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal), map["features"]!.AsArray().Select(feature => feature!.Text("id")).Order(StringComparer.Ordinal));
+        Assert.True(map["region"] is not null || map["within"] is not null);
+    }
+
+    [Fact]
+    public async Task RecordsLeftOutOfAMapOfARegionAreCountedInTheRegionOnly()
+    {
+        // NZ256634 supports 100 m; NZ2563 1 km. Both lie in England, and so does SU1234; J3374 in Northern Ireland does not, nor WV6548.
+        var map = await _server.GetJsonAsync("/api/v1/taxa/prima/presence?grid=100m&region=England");
+        Assert.Equal(2, map["omitted"]!.Int("tooCoarse"));
+        Assert.Equal(4, (await _server.GetJsonAsync("/api/v1/taxa/prima/presence?grid=100m"))["omitted"]!.Int("tooCoarse"));
+    }
+
+    [Fact]
+    public async Task AMapOfARegionIsTheSameOverHttpAndOnTheCommandLine()
+    {
+        var run = await _server.Data.RunAsync("presence", "prima", "--region", "England", "--bbox=-2,54,0,56", "--format", "geojson");
+        Assert.Equal(run.Out, await _server.GetAsync("/api/v1/taxa/prima/presence?region=England&bbox=-2,54,0,56"));
+    }
+
     [Fact]
     public async Task TheSpreadIsTheSameOverHttpAndOnTheCommandLine()
     {

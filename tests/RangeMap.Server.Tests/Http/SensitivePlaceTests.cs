@@ -155,6 +155,7 @@ public sealed partial class SensitivePlaceTests
             yield return $"/api/v1/exports/tiles?grid={size}&quality=all";
             yield return $"/ogc/collections/presence/items?size={size}";
             yield return $"/ogc/collections/arrivals/items?size={size}&bbox=-1.7,54.9,-1.6,55";
+            yield return $"/ogc/collections/fronts/items?size={size}";
             yield return $"/ogc/collections/effort/items?size={size}";
             yield return $"/ogc/collections/squares/items?size={size}";
         }
@@ -196,6 +197,8 @@ public sealed partial class SensitivePlaceTests
         {
             yield return $"{of}/presence?grid={size}&periods=../2009,2010/..&quality=all";
             yield return $"{of}/presence?grid={size}&format=csv";
+            yield return $"{of}/presence?grid={size}&quality=all&region=England";
+            yield return $"{of}/presence?grid={size}&quality=all&bbox=-1.68,54.94,-1.66,54.96";
             yield return $"{of}/arrivals?grid={size}&quality=all";
             yield return $"{of}/spread?grid={size}";
             yield return $"{of}/change?grid={size}&from=2000/2009&to=2010/2019&quality=all";
@@ -211,6 +214,8 @@ public sealed partial class SensitivePlaceTests
             yield return $"{of}/new-squares.atom?grid={size}&region=England";
             yield return $"{of}/tiles/BritishNationalGrid/0/0/0?grid={size}";
             yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}";
+            yield return $"{of}/tiles/WebMercatorQuad/0/0/0?grid={size}&quality=all&layers=presence,arrivals,fronts,forecast,effort";
+            yield return $"{of}/tiles.json?grid={size}&layers=arrivals,effort";
         }
     }
 
