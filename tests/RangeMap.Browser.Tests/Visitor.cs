@@ -51,6 +51,9 @@ public sealed class Visitor
     /// <summary>The slider through the years.</summary>
     public ILocator Years => Page.GetByRole(AriaRole.Slider);
 
+    /// <summary>The whole address of a path of the site.</summary>
+    public string AddressOf(string path) => new Uri(_site, path).AbsoluteUri;
+
     /// <summary>Opens the site at a view and waits for its squares to be drawn.</summary>
     public async Task OpenAsync(string hash = "")
     {

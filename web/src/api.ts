@@ -1,5 +1,5 @@
 // The only place that fetches. Types mirror the server's answers under /api/v1.
-import type { Quality, Size } from './state.ts';
+import type { Quality, Size, ViewState } from './state.ts';
 
 export interface TaxonLine {
   id: string;
@@ -157,18 +157,51 @@ export interface SquarePage {
   size: string;
   latitude: number;
   longitude: number;
-  taxa: { id: string; scientificName: string; vernacularName: string | null; records: number; firstYear: number; lastYear: number }[];
+  /** An aggregate one of whose members is listed too stands for others and is no further species. */
+  taxa: { id: string; scientificName: string; vernacularName: string | null; records: number; firstYear: number; lastYear: number; standsForOthers: boolean }[];
   records: number;
   visits: number;
+  /** First of the last five years of the data, and the taxa found in these alone. */
+  newSince: number;
+  newLately: string[];
+  /** The last ten years of the data; 0 without records. */
+  since: number;
+  until: number;
+  visitsByYear: { year: number; visits: number }[];
+  completeness: Completeness[];
+  expected: ExpectedSpecies[];
   supports: {
     perPeriod: { period: string; records: number; confirmed: number; firstYear: number | null; lastYear: number | null }[];
     finerSquares: { square: string; records: number; firstYear: number; lastYear: number }[];
     note: string | null;
   } | null;
-  neighbours: string[];
+  around: { square: string; species: number }[];
 }
 
-export interface About { name: string; demo: boolean; notice: string | null }
+/** How well a group is known in a square; the estimate and its interval stand together, or the reason why they do not. */
+export interface Completeness {
+  group: string | null;
+  visits: number;
+  species: number;
+  estimate: number | null;
+  low: number | null;
+  high: number | null;
+  refused: string | null;
+  coverage: number;
+  wellSurveyed: boolean;
+}
+
+/** A species never found in a square that probably lives there. */
+export interface ExpectedSpecies { id: string; scientificName: string; vernacularName: string | null; probability: number; why: string }
+
+export interface Place { name: string; where: string; square: string | null; latitude: number; longitude: number }
+
+/** Rows and bytes that an export would have; the rows at most so many where they are not counted. */
+export interface ExportSize { rows: number; atMost: boolean; bytes: number }
+
+export interface Editions { editions: { id: string; citation: string }[] }
+
+export interface About { name: string; demo: boolean; notice: string | null; citation: string }
 
 /** What the server said went wrong (RFC 9457), in words for a person. */
 export class Problem extends Error {
@@ -205,6 +238,22 @@ export const effortOfTaxonAddress = ({ taxon, size, from, to }: ChangeQuestion) 
 
 export const forecastAddress = (taxon: string, size: Size, format: 'json' | 'geojson' | 'html' | 'gpx') => `/taxa/${part(taxon)}/forecast?grid=${size}&format=${format}`;
 
+export const fieldListAddress = (square: string, quality: Quality) => `/squares/${part(square)}/list.html?quality=${quality}`;
+
+export const exportAddress = ({ taxon, size, quality }: Omit<MapQuestion, 'periods'>, format: string) => `/exports/presence?taxon=${part(taxon)}&grid=${size}&quality=${quality}&format=${format}`;
+
+/** The map as shown, on paper; what has no printed form gives the squares by period. Null for a change without two periods. */
+export function printAddress({ taxon, size, periods, quality, mode }: ViewState, twoPeriods: ChangeQuestion | null, format: string): string | null {
+  if (taxon === null || (mode === 'change' && twoPeriods === null)) return null;
+  const of = `/taxa/${part(taxon)}/map.${format}?grid=${size}&quality=${quality}`;
+  if (mode === 'change') return `${of}&kind=change&from=${part(twoPeriods!.from)}&to=${part(twoPeriods!.to)}`;
+  return mode === 'arrival' ? `${of}&kind=arrivals` : `${of}&periods=${periods.map(part).join(',')}`;
+}
+
+export const styleAddress = (q: MapQuestion & Pick<ViewState, 'mode'>) => `/taxa/${part(q.taxon)}/style.json?${mapParameters(q)}${q.mode === 'arrival' ? '&kind=arrivals' : ''}`;
+
+export const newSquaresAddress = ({ taxon, size, quality }: Omit<MapQuestion, 'periods'>) => `/taxa/${part(taxon)}/new-squares.atom?grid=${size}&quality=${quality}`;
+
 export const frontsAddress = (taxon: string, size: Size, years?: string) => `/taxa/${part(taxon)}/fronts?grid=${size}${years === undefined ? '' : `&years=${years}`}`;
 
 export const api = {
@@ -222,6 +271,9 @@ export const api = {
   foretold: (id: string, size: Size, signal?: AbortSignal) => get<Foretold>(forecastAddress(id, size, 'geojson'), signal),
   fronts: (id: string, size: Size, years?: string, signal?: AbortSignal) => get<Fronts>(frontsAddress(id, size, years), signal),
   effort: (q: ChangeQuestion, signal?: AbortSignal) => get<Effort>(effortOfTaxonAddress(q), signal),
+  places: (text: string, signal?: AbortSignal) => get<{ places: Place[] }>(`/places?q=${part(text)}`, signal),
+  exportSize: (q: Omit<MapQuestion, 'periods'>, format: string, signal?: AbortSignal) => get<ExportSize>(`${exportAddress(q, format)}&count=true`, signal),
+  editions: (signal?: AbortSignal) => get<Editions>('/editions', signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

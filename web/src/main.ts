@@ -24,6 +24,7 @@ import { mountDetails } from './panels/details.ts';
 import { mountLegend } from './panels/legend.ts';
 import { mountSearch } from './panels/search.ts';
 import { mountSpecies } from './panels/species.ts';
+import { mountTakeAway } from './panels/takeAway.ts';
 import { mountYears } from './panels/years.ts';
 import { makeStore } from './store.ts';
 
@@ -44,6 +45,7 @@ mountSpecies(byId('species'), store);
 mountChoices(byId('choices'), store);
 const years = mountYears(byId('years'), store);
 mountLegend(byId('legend'), store, { paint: presence.paint, tellYears: years.tell, showFates: change.show, showEffort: effort.show, showChances: chances.show });
+mountTakeAway(byId('take'), store);
 mountDetails(byId('details'), store);
 
 store.begin();

@@ -44,3 +44,10 @@ export function latLon(latitude: number, longitude: number): string {
   const side = (v: number, plus: string, minus: string) => `${Math.abs(v).toFixed(3)} ${v < 0 ? minus : plus}`;
   return `${side(latitude, 'N', 'S')}, ${side(longitude, 'E', 'W')}`;
 }
+
+/** "640 bytes", "87 kB", "1.2 MB". */
+export function fileSize(bytes: number): string {
+  if (bytes < 1000) return counted(bytes, 'byte');
+  const [value, unit] = bytes < 1e6 ? [bytes / 1e3, 'kB'] : bytes < 1e9 ? [bytes / 1e6, 'MB'] : [bytes / 1e9, 'GB'];
+  return `${value < 10 ? oneDecimal.format(value) : whole.format(value)} ${unit}`;
+}

@@ -11,12 +11,14 @@ internal static class AboutEndpoints
     private static AboutJson About(CurrentData current, DataFolder folder)
     {
         var (edition, settings) = (current.Now().Edition, new Settings(folder.Database));
+        var title = settings.Read(SettingNames.Title) ?? "RangeMap";
         return new(
-            settings.Read(SettingNames.Title) ?? "RangeMap",
+            title,
             settings.Read(SettingNames.Demo) is not null,
             settings.Read(SettingNames.Notice),
             edition.Number,
             edition.MadeAt,
+            CitationText.OfLive(title, edition.Number, edition.MadeAt),
             Credits.All);
     }
 }
@@ -27,5 +29,6 @@ internal static class AboutEndpoints
 /// <param name="Notice">What a reader must be told about the data.</param>
 /// <param name="Edition">The state of the data.</param>
 /// <param name="Updated">When that state was made, ISO 8601.</param>
+/// <param name="Citation">How to cite the live state, which is not frozen.</param>
 /// <param name="Credits">Whom to credit for the map's base and for the grids.</param>
-internal sealed record AboutJson(string Name, bool Demo, string? Notice, long Edition, string Updated, IReadOnlyList<string> Credits);
+internal sealed record AboutJson(string Name, bool Demo, string? Notice, long Edition, string Updated, string Citation, IReadOnlyList<string> Credits);

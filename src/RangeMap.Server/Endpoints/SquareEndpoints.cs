@@ -1,75 +1,39 @@
 using RangeMap.Grids;
+using RangeMap.Store;
 
 namespace RangeMap.Server;
 
 /// <summary>What lives in a square.</summary>
 internal static class SquareEndpoints
 {
-    public static void MapSquares(this RouteGroupBuilder api) =>
-        api.MapGet("/squares/{reference}", Square)
-            .WithTags("Squares")
-            .WithSummary("The taxa found in a square, and what supports one taxon there by period and finer square.");
+    public static void MapSquares(this RouteGroupBuilder api)
+    {
+        var squares = api.MapGroup("/squares/{reference}").WithTags("Squares");
+        squares.MapGet("/", Square)
+            .WithSummary("The taxa found in a square, what is new and what may be missing there, how well it is known by group, its visits by year, the squares round it, and what supports one taxon there by period and finer square.");
+        squares.MapGet("/list.html", FieldList)
+            .WithSummary("A page to print and take into the field: species known and expected in a square, with boxes to tick, best weeks and room to write.")
+            .Produces<string>(contentType: "text/html");
+    }
 
     private static SquareJson Square(CurrentData current, string reference, string? taxon = null, string? periods = null, string? quality = null)
     {
-        var data = current.Now();
+        var (data, square, counted) = (current.Now(), Named(reference), Ask.Quality(quality));
+        var answer = DescribeSquare.Answer(data, square, string.IsNullOrEmpty(taxon) ? null : data.Find(taxon), Ask.Periods(periods), counted);
+        return SquareJson.Of(answer, KnowSquare.Answer(data, square, counted));
+    }
+
+    private static IResult FieldList(CurrentData current, DataFolder folder, string reference, string? quality = null)
+    {
+        var (data, square, counted) = (current.Now(), Named(reference), Ask.Quality(quality));
+        var (answer, known) = (DescribeSquare.Answer(data, square, null, Ask.Periods(null), counted), KnowSquare.Answer(data, square, counted));
+        var notice = new Settings(folder.Database).Read(SettingNames.Notice);
+        return Results.Stream(to => FieldListHtml.WriteAsync(to, answer, known, taxon => BestWeeks.InWords(BestWeeks.Of(data, taxon), known.LastYear + 1), data.StateName, notice), "text/html; charset=utf-8");
+    }
+
+    private static Square Named(string reference)
+    {
         var square = Ask.Square(reference);
-        if (!MapSizes.All.Contains(square.Size))
-            throw new UserException($"{square} is finer than maps come in.", "reference", "Ask for its 100 m square or a larger one.");
-        var answer = DescribeSquare.Answer(data, square, string.IsNullOrEmpty(taxon) ? null : data.Find(taxon), Ask.Periods(periods), Ask.Quality(quality));
-        return SquareJson.Of(answer);
+        return MapSizes.All.Contains(square.Size) ? square : throw new UserException($"{square} is finer than maps come in.", "reference", "Ask for its 100 m square or a larger one.");
     }
 }
-
-/// <summary>A square.</summary>
-internal sealed record SquareJson(
-    string Square, string Grid, string Size, double Latitude, double Longitude, int Records, int Visits, int CompleteVisits, IReadOnlyList<SquareTaxonJson> Taxa,
-    SupportJson? Supports, IReadOnlyList<string> Neighbours)
-{
-    public static SquareJson Of(SquareAnswer answer)
-    {
-        var grid = NationalGrid.Get(answer.Square.Grid);
-        var centre = grid.ToLatLon(answer.Square.Centre);
-        return new(
-            answer.Square.ToString(), grid.Code, answer.Square.Size.ToText(), Math.Round(centre.Latitude, 6), Math.Round(centre.Longitude, 6),
-            answer.Species.Sum(found => found.Records), answer.Visits, answer.CompleteVisits, [.. answer.Species.Select(SquareTaxonJson.Of)],
-            answer.Support is { } support ? SupportJson.Of(support) : null,
-            [.. SquareNeighbours.Of(answer.Square).Select(square => square.ToString())]);
-    }
-}
-
-/// <summary>A taxon found in a square.</summary>
-internal sealed record SquareTaxonJson(string Id, string ScientificName, string? VernacularName, int Records, int Confirmed, int FirstYear, int LastYear)
-{
-    public static SquareTaxonJson Of(SpeciesInSquare found) =>
-        new(found.Taxon.Id, found.Taxon.ScientificName, found.Taxon.VernacularName, found.Records, found.Confirmed, found.FirstYear, found.LastYear);
-}
-
-/// <summary>What supports a taxon in a square.</summary>
-internal sealed record SupportJson(string Taxon, IReadOnlyList<SupportPeriodJson> PerPeriod, IReadOnlyList<SupportSquareJson> FinerSquares, string? Note)
-{
-    private const int MostSquares = 100;
-
-    public static SupportJson Of(SquareSupport support)
-    {
-        var squares = support.Squares.OrderByDescending(pair => pair.Value.LastYear).ThenBy(pair => pair.Key).Take(MostSquares);
-        return new(
-            support.Taxon.Id,
-            [.. support.Periods.Zip(support.PerPeriod, (period, count) => new SupportPeriodJson(period.Text, count.Records, count.Confirmed, count.Visits, count.FirstYear, count.LastYear))],
-            [.. squares.Select(pair => new SupportSquareJson(pair.Key.ToString(), pair.Key.Size.ToText(), pair.Value.Records, pair.Value.FirstYear, pair.Value.LastYear))],
-            NoteOf(support));
-    }
-
-    private static string? NoteOf(SquareSupport support)
-    {
-        if (support.Taxon.GeneraliseTo is { } finest)
-            return $"This is a sensitive species: places finer than {finest.ToText()} are not shown.";
-        return support.Squares.Count > MostSquares ? FormattableString.Invariant($"The {MostSquares} finer squares with the latest records, of {support.Squares.Count}.") : null;
-    }
-}
-
-/// <summary>Counts of one period.</summary>
-internal sealed record SupportPeriodJson(string Period, int Records, int Confirmed, int Visits, int FirstYear, int LastYear);
-
-/// <summary>A finer square that records lie in.</summary>
-internal sealed record SupportSquareJson(string Square, string Size, int Records, int FirstYear, int LastYear);

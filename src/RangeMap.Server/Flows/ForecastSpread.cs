@@ -10,7 +10,7 @@ namespace RangeMap.Server;
 internal static class ForecastSpread
 {
     private const double MetresPerKm = 1000;
-    private const int Hindcasts = 10, Horizon = 3, MostSearched = 30, WeeksShown = 4;
+    private const int Hindcasts = 10, Horizon = 3, MostSearched = 30;
 
     /// <summary>The fitted model, or the reason why there is none.</summary>
     public static FittedSpread Fit(DataSnapshot data, Taxon taxon, SquareSize size) =>
@@ -32,7 +32,7 @@ internal static class ForecastSpread
             if (until < now || until > now + Forecast.MostYearsAhead)
                 throw new UserException($"{until} is out of reach of a forecast.", "year", $"The last visits are of {now}: ask for {now} to {now + Forecast.MostYearsAhead}.") { IsArgument = true };
             var forecast = Forecast.Of(fit, until);
-            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), SearchList.Ahead(forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), Weeks(data, taxon),
+            return new ForecastAnswer(taxon, size, fitted.Squares, fit, forecast, SearchList.Of(fit, forecast, MostSearched, MayBeNamed(taxon)), SearchList.Ahead(forecast, MostSearched, MayBeNamed(taxon)), PastForecasts(data, taxon, size, fit, now), BestWeeks.Of(data, taxon),
                 data.Answers.GetOrMake((taxon.Number, size, "speeds of parts"), () => SpeedParts.Of(data, fitted, fit)));
         });
 
@@ -92,16 +92,6 @@ internal static class ForecastSpread
             var centre = Arrival.CommonCentre(square);
             return new ArrivalSite(centre.Easting / MetresPerKm, centre.Northing / MetresPerKm, visits.GetValueOrDefault(square) ?? []);
         })]);
-    }
-
-    /// <summary>The weeks of the year with most records, so that a visit comes when something is about; each is judged with those beside it, because single weeks hold few records.</summary>
-    private static IReadOnlyList<int> Weeks(DataSnapshot data, Taxon taxon)
-    {
-        var season = SeasonFold.Fold(data.Season(taxon), Ask.Periods(null), Quality.Usable).Periods[0];
-        var weeks = season.Stages.Count == 0 ? 0 : season.Stages.Max(stage => stage.Weeks.Count);
-        int Records(int week) => week < 0 || week >= weeks ? 0 : season.Stages.Sum(stage => stage.Weeks[week]);
-        return [.. Enumerable.Range(0, weeks).Select(week => (Week: week + 1, Around: Records(week - 1) + 2 * Records(week) + Records(week + 1)))
-            .Where(week => week.Around > 0).OrderByDescending(week => week.Around).ThenBy(week => week.Week).Take(WeeksShown).Select(week => week.Week).Order()];
     }
 }
 

@@ -85,6 +85,34 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
         Assert.True(Reached(next) >= 3 * Reached(beside), FormattableString.Invariant($"{Reached(next):0.000} against {Reached(beside):0.000}"));
     }
 
+    /// <summary>
+    /// Of squares that may be asked about, every seventh: what is expected there lives there far more often than any other species that was not found there
+    /// (docs/methods/expected-species.md tells the numbers), and no more seldom than its chance says.
+    /// </summary>
+    [Fact]
+    public void ExpectedSpeciesAreTrulyThereMuchMoreOftenThanOthersThatWereNotFound()
+    {
+        var world = new SimulatedWorld(BaseLand.Read(), MadeDemo.Options);
+        var index = world.Species.Index().ToDictionary(pair => InventedTaxonList.IdOf(pair.Item.Name), pair => pair.Index);
+        var (expected, others) = (new List<(double Chance, bool There)>(), new List<bool>());
+        for (var cell = 0; cell < world.Land.Cells.Count; cell += 7)
+        {
+            var land = world.Land.Cells[cell];
+            var square = new Square(land.Grid, SquareSize.Km10, land.Easting, land.Northing);
+            var named = KnowSquare.Answer(demo.Data, square, Quality.Usable).Expected.ToDictionary(species => species.Taxon.Id, species => species.Chance.Probability);
+            Assert.DoesNotContain("tindorqua-secreta", named.Keys);
+            bool There(string id) => world.Truth.Present(index[id], cell, MadeDemo.Options.FirstYear + MadeDemo.Options.Years);
+            expected.AddRange(named.Select(species => (species.Value, There(species.Key))));
+            others.AddRange(demo.Data.Taxa.Where(taxon => index.ContainsKey(taxon.Id) && !named.ContainsKey(taxon.Id) && demo.Data.Cube(taxon, SquareSize.Km10).In(square).IsEmpty).Select(taxon => There(taxon.Id)));
+        }
+
+        double hit = expected.Average(species => species.There ? 1 : 0), chance = expected.Average(species => species.Chance), other = others.Average(there => there ? 1 : 0);
+        var told = FormattableString.Invariant($"{expected.Count} expected, chance {chance:0.000}, there {hit:0.000}; others {others.Count}, there {other:0.000}");
+        TestContext.Current.TestOutputHelper?.WriteLine(told);
+        Assert.True(expected.Count >= 200 && hit >= 2 * other, told);
+        Assert.True(hit >= chance - 0.05, told);
+    }
+
     [Fact]
     public async Task ARecordFarAheadOfTheFrontIsDoubtedAndOneBehindItIsNot()
     {

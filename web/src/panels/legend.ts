@@ -1,5 +1,5 @@
 // The legend, and with it the painting of the squares: both come from the same classes, so they cannot differ.
-import { api, tableAddress, type Arrivals, type Effort, type Fates, type Foretold, type Presence } from '../api.ts';
+import { api, type Arrivals, type Effort, type Fates, type Foretold, type Presence } from '../api.ts';
 import { changeQuestion } from '../changePeriods.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
@@ -122,7 +122,6 @@ function presenceLegend({ features, omitted }: Presence, store: Store, { ramp }:
     heading(periods.length > 1 ? ['Colour: ', switcher(store)] : ['Found'], counted(features.length, 'square')),
     keyList(rows, rampColours(ramp, periods.length).reverse()),
     note(omittedInWords(omitted)),
-    ...takeAway(store.state),
   ];
 }
 
@@ -155,11 +154,4 @@ function switcher(store: Store): HTMLElement {
   const select = el('select', { 'aria-label': 'What the colour tells', change: () => store.change({ shading: SHADINGS.find((s) => s === select.value) ?? 'latest' }) },
     ...SHADINGS.map((shading) => el('option', { value: shading, selected: shading === store.state.shading }, SHADING_WORDS[shading])));
   return select;
-}
-
-function takeAway({ taxon, size, periods, quality }: ViewState): Node[] {
-  if (taxon === null) return [];
-  const q = { taxon, size, periods, quality };
-  const link = (name: string, href: string) => el('a', { href, download: true }, name);
-  return [el('p', { class: 'take' }, 'Take these squares: ', link('CSV', tableAddress(q, 'csv')), ' ', link('GeoJSON', tableAddress(q, 'geojson')))];
 }

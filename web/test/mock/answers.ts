@@ -1,5 +1,5 @@
 // The answers of the invented server, in the shapes of the real one.
-import type { SquarePage, Spread } from '../../src/api.ts';
+import type { Place, SquarePage, Spread } from '../../src/api.ts';
 import { occupied, propertiesOf, TAXA, yearsOf, type Occupied } from './world.ts';
 
 const withCounts = (id: string) => {
@@ -8,7 +8,11 @@ const withCounts = (id: string) => {
   return { ...TAXA.find((t) => t.id === id)!, records: years.length, firstYear: Math.min(...years), lastYear: Math.max(...years) };
 };
 
-export const about = () => ({ name: 'Invented scheme', demo: true, notice: 'All records are invented.' });
+export const about = () => ({ name: 'Invented scheme', demo: true, notice: 'All records are invented.', citation: 'Invented scheme, live state 1; not frozen, so that it cannot be asked for again.' });
+
+export const places = (q: string): { places: Place[] } => ({
+  places: 'london'.startsWith(q.toLowerCase()) ? [{ name: 'London', where: 'GB', square: 'TQ38', latitude: 51.508, longitude: -0.126 }] : [],
+});
 
 export function taxa(q: string): object {
   const found = TAXA.filter((t) => `${t.scientificName} ${t.vernacularName ?? ''}`.toLowerCase().includes(q.toLowerCase()));
@@ -64,9 +68,13 @@ export function square(ref: string, id: string | null, periods: string[]): Squar
   });
   return {
     square: ref, grid: 'GB', size: '10km', latitude: 52.2, longitude: -0.12,
-    taxa: here.map(({ t, years }) => ({ id: t.id, scientificName: t.scientificName, vernacularName: t.vernacularName, records: years.length, firstYear: years[0]!, lastYear: years.at(-1)! })),
+    taxa: here.map(({ t, years }) => ({ id: t.id, scientificName: t.scientificName, vernacularName: t.vernacularName, records: years.length, firstYear: years[0]!, lastYear: years.at(-1)!, standsForOthers: false })),
     records: here.reduce((sum, h) => sum + h.years.length, 0), visits: here.length * 9,
     supports: id === null ? null : { perPeriod, finerSquares: chosen === undefined ? [] : [{ square: `${ref}K`, records: 2, firstYear: 2010, lastYear: 2019 }], note: null },
-    neighbours: ['TL35', 'TL55', 'TL44', 'TL46'],
+    newSince: 2021, since: 2016, until: 2025, newLately: here.filter(({ years }) => years[0]! >= 2021).map(({ t }) => t.id),
+    visitsByYear: [2018, 2019, 2020, 2021, 2022].map((year, i) => ({ year, visits: 3 * i })),
+    completeness: [{ group: 'invented bees', visits: 30, species: 12, estimate: 14.2, low: 12.4, high: 21.9, refused: null, coverage: 0.93, wellSurveyed: true }],
+    expected: [{ id: 'T2', scientificName: 'Exempla altera', vernacularName: null, probability: 0.62, why: 'Found since 2016 in 5 of the 8 squares round it that were searched; nobody looked here in that time.' }],
+    around: [{ square: 'TL35', species: 9 }, { square: 'TL55', species: 11 }, { square: 'TL44', species: 0 }, { square: 'TL46', species: 7 }],
   };
 }

@@ -27,6 +27,9 @@ function answer({ pathname, searchParams }: URL, response: ServerResponse): void
 function jsonFor(kind: string | undefined, id: string | undefined, what: string | undefined, query: URLSearchParams, periods: string[]): object | null {
   if (kind === 'about') return answers.about();
   if (kind === 'squares' && id !== undefined) return answers.square(id, query.get('taxon'), periods);
+  if (kind === 'places') return answers.places(query.get('q') ?? '');
+  if (kind === 'editions') return { editions: [] };
+  if (kind === 'exports') return { rows: 120, atMost: false, bytes: 8_400 };
   if (kind !== 'taxa') return null;
   if (id === undefined) return answers.taxa(query.get('q') ?? '');
   const known = answers.taxon(id);
