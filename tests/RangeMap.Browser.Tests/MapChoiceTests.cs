@@ -22,7 +22,8 @@ public class MapChoiceTests(DemoSite site)
     {
         await visitor.OpenAsync(Visitor.Arriving);
         var told = await visitor.SquaresToldAsync();
-        var link = await visitor.Legend.GetByRole(AriaRole.Link, new() { Name = "CSV" }).GetAttributeAsync("href");
+        var fold = await visitor.OpenTakeAwayAsync();
+        var link = await fold.GetByText("The squares of the map by period").GetByRole(AriaRole.Link, new() { Name = "CSV" }).GetAttributeAsync("href");
         var table = await visitor.Page.APIRequest.GetAsync(new Uri(site.Address, link!).AbsoluteUri);
         Assert.True(table.Ok);
         var rows = (await table.TextAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1);
@@ -33,6 +34,7 @@ public class MapChoiceTests(DemoSite site)
     public Task EveryFileOfferedExists() => site.VisitAsync(async visitor =>
     {
         await visitor.OpenAsync(Visitor.Arriving);
+        await Expect(await visitor.OpenTakeAwayAsync()).ToContainTextAsync("style.json");
         var links = await visitor.Page.Locator("a[download]").AllAsync();
         Assert.NotEmpty(links);
         foreach (var link in links)

@@ -11,7 +11,7 @@ public class TakeAwayTests(DemoSite site)
     public Task EveryLinkUnderTakeAwayGivesWhatItSays() => site.VisitAsync(async visitor =>
     {
         await visitor.OpenAsync(Visitor.Arriving);
-        var fold = await OpenFoldAsync(visitor);
+        var fold = await visitor.OpenTakeAwayAsync();
         await Expect(fold).ToContainTextAsync(new Regex("[0-9,]+ rows, about [0-9.,]+ (kB|MB)"));
         await Expect(fold).ToContainTextAsync("live state");
         foreach (var (name, mediaType) in new[]
@@ -33,10 +33,10 @@ public class TakeAwayTests(DemoSite site)
     public Task ThePrintedMapIsTheKindOfMapThatIsShown() => site.VisitAsync(async visitor =>
     {
         await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival");
-        var fold = await OpenFoldAsync(visitor);
+        var fold = await visitor.OpenTakeAwayAsync();
         var svg = fold.GetByRole(AriaRole.Link, new() { Name = "SVG", Exact = true });
         await Expect(svg).ToHaveAttributeAsync("href", new Regex("kind=arrivals"));
-        await visitor.Page.GetByText("Presence", new() { Exact = true }).First.ClickAsync();
+        await visitor.Page.GetByLabel("Presence", new() { Exact = true }).CheckAsync();
         await Expect(svg).ToHaveAttributeAsync("href", new Regex("periods="));
     });
 
@@ -45,16 +45,9 @@ public class TakeAwayTests(DemoSite site)
         async visitor =>
         {
             await visitor.OpenAsync(Visitor.Arriving);
-            await Expect(await OpenFoldAsync(visitor)).ToContainTextAsync("style.json");
+            await Expect(await visitor.OpenTakeAwayAsync()).ToContainTextAsync("style.json");
             Assert.Equal(360, await visitor.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));
             await Axe.AssertAccessibleAsync(visitor.Page, "take away on a small phone");
         },
         new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true });
-
-    private static async Task<ILocator> OpenFoldAsync(Visitor visitor)
-    {
-        var fold = visitor.Page.GetByRole(AriaRole.Region, new() { Name = "Take away" });
-        await fold.Locator("summary").ClickAsync();
-        return fold;
-    }
 }

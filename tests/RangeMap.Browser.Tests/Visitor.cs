@@ -61,6 +61,14 @@ public sealed class Visitor
         await Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
     }
 
+    /// <summary>Opens what can be taken away of the species.</summary>
+    public async Task<ILocator> OpenTakeAwayAsync()
+    {
+        var fold = Page.GetByRole(AriaRole.Region, new() { Name = "Take away" });
+        await fold.Locator("summary").ClickAsync();
+        return fold;
+    }
+
     /// <summary>Opens a whole address in another page of the same window, and stays on that.</summary>
     public async Task OpenInNewPageAsync(string address)
     {

@@ -7,11 +7,16 @@ namespace RangeMap.Server;
 /// <summary>The command line: a table of its commands, and one place where failures become messages and exit codes.</summary>
 public static class CommandLine
 {
+    private static readonly Lock Parsing = new();
+
     /// <summary>Runs a command.</summary>
     /// <returns>0 done, 1 failed, 2 bad arguments, 3 done with refusals.</returns>
     public static async Task<int> RunAsync(IReadOnlyList<string> arguments, CommandContext context, CancellationToken cancel = default)
     {
-        var parsed = Root(context).Parse(arguments);
+        ParseResult parsed;
+        // Commands share the options that are common to them, which are no place for two command lines at once, as in tests.
+        lock (Parsing)
+            parsed = Root(context).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)

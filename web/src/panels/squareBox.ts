@@ -40,7 +40,9 @@ export function squareBox(store: Store): { form: HTMLElement; input: HTMLInputEl
     try {
       const [latitude, longitude] = await position();
       // Three decimals are about 100 m: enough for a square, and no more is told to the server.
-      await showFirst(`${latitude.toFixed(3)}, ${longitude.toFixed(3)}`, 'You are outside the grids of this map.');
+      await showFirst(`${latitude.toFixed(3)}, ${longitude.toFixed(3)}`, 'You are outside the grids of this map.',
+        // The map's squares, not the small one that three decimals tell.
+        (place) => show({ ...place, name: 'Your position' }));
     } catch (error) {
       fault.textContent = (error as Error).message;
     } finally {
@@ -48,11 +50,11 @@ export function squareBox(store: Store): { form: HTMLElement; input: HTMLInputEl
     }
   }
 
-  async function showFirst(text: string, otherwise: string): Promise<void> {
+  async function showFirst(text: string, otherwise: string, use = show): Promise<void> {
     try {
       const first = text === '' ? undefined : (await api.places(text)).places[0];
       if (first === undefined) fault.textContent = otherwise;
-      else show(first);
+      else use(first);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       fault.textContent = error.message;
