@@ -8,7 +8,9 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class OutOfSeason(CheckLimits limits) : RecordCheck
 {
-    private readonly StageWeeksMemo _listed = new();
+    private const int ListedSlotBits = 12;
+
+    private readonly ReferenceMemo<StageWeeks> _listed = new(ListedSlotBits);
     private Record? _last;
     private bool _lastFound;
 
@@ -38,7 +40,13 @@ internal sealed class OutOfSeason(CheckLimits limits) : RecordCheck
     private bool IsOut(Record record) =>
         record.Present && !record.Taxon.Marks.Season.IsEmpty && !ListedWeeks(record).OfStage.Meets(WeeksOf(record));
 
-    private StageWeeks ListedWeeks(Record record) => _listed.Of(record.Taxon.Marks.Season, StageKind.KeyOf(record.Stage, record.Sex));
+    private StageWeeks ListedWeeks(Record record)
+    {
+        var (season, stage) = (record.Taxon.Marks.Season, StageKind.KeyOf(record.Stage, record.Sex));
+        if (!_listed.TryGet(season, stage, out var weeks))
+            _listed.Set(season, stage, weeks = StageWeeks.Of(season, stage));
+        return weeks;
+    }
 
     /// <summary>The weeks of the record's days, widened by the weeks of grace.</summary>
     internal WeekSet WeeksOf(Record record)

@@ -19,23 +19,3 @@ internal readonly record struct StageWeeks(WeekSet OfStage, WeekSet OfAny)
         return new(ofStage, ofAny);
     }
 }
-
-/// <summary>Remembers <see cref="StageWeeks"/>: a file has millions of rows and few pairs of taxon and stage. Not safe for several threads at once.</summary>
-internal sealed class StageWeeksMemo
-{
-    /// <summary>Beyond this the memory starts afresh.</summary>
-    private const int MostRemembered = 100_000;
-
-    private readonly Dictionary<(StageTable<WeekSet> Season, string? StageKey), StageWeeks> _known = [];
-
-    public StageWeeks Of(StageTable<WeekSet> season, string? stageKey)
-    {
-        if (_known.TryGetValue((season, stageKey), out var weeks))
-            return weeks;
-        if (_known.Count == MostRemembered)
-            _known.Clear();
-        weeks = StageWeeks.Of(season, stageKey);
-        _known.Add((season, stageKey), weeks);
-        return weeks;
-    }
-}

@@ -10,7 +10,7 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     /// <summary>Texts remembered between rows; beyond this the memory starts afresh, and the table is asked again.</summary>
     private const int MostRemembered = 200_000;
 
-    private const int RecentSlots = 64;
+    private const int RecentSlots = 1 << 12;
 
     private readonly Dictionary<string, long> _known = new(StringComparer.Ordinal);
     private readonly (string? Text, long Number)[] _recent = new (string?, long)[RecentSlots];
