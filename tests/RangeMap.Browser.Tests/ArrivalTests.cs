@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -49,6 +50,41 @@ public class ArrivalTests(DemoSite site)
         await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
         var first = await visitor.Years.GetAttributeAsync("min");
         await visitor.SeesInAddressAsync($"year={first}");
+    });
+
+    [Fact]
+    public Task WhoWantsLessMotionStepsThroughTheYearsByHand() => site.VisitAsync(
+        async visitor =>
+        {
+            await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival&year=2008");
+            await Expect(visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Play" })).ToHaveCountAsync(0);
+            await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Next year" }).ClickAsync();
+            await Expect(visitor.Page.Locator("#years output")).ToHaveTextAsync("2009");
+            await visitor.Page.WaitForTimeoutAsync(1000);
+            await Expect(visitor.Page.Locator("#years output")).ToHaveTextAsync("2009");
+        },
+        new() { ViewportSize = new() { Width = 1400, Height = 900 }, ReducedMotion = ReducedMotion.Reduce });
+
+    [Fact]
+    public Task ArrowsTellLocalSpeedAndStandInTheAddress() => site.VisitAsync(async visitor =>
+    {
+        await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival");
+        var over = visitor.Page.GetByRole(AriaRole.Region, new() { Name = "Over the squares" });
+        await over.GetByLabel("Arrows: local speed and direction").CheckAsync();
+        await visitor.SeesInAddressAsync("over=arrows");
+        await Expect(over).ToContainTextAsync(new Regex("[0-9,]+ squares with a local speed, half of them up to [0-9.]+ km a year|Not measurable"), new() { Timeout = 180_000 });
+        await Axe.AssertAccessibleAsync(visitor.Page, "arrows over the squares");
+    });
+
+    [Fact]
+    public Task SquaresFarAheadOfTheFrontAreListedAndLeadToTheirSquare() => site.VisitAsync(async visitor =>
+    {
+        await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival&panel=spread");
+        var first = visitor.Details.Locator(".jumps tbody button").First;
+        var square = await first.TextContentAsync();
+        await Expect(visitor.Page.GetByRole(AriaRole.Region, new() { Name = "Over the squares" })).ToContainTextAsync("Far ahead of the front");
+        await first.ClickAsync();
+        await Expect(visitor.Page.Locator("#leaf-square .reference")).ToHaveTextAsync(square!);
     });
 
     [Fact]

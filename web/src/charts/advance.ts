@@ -14,10 +14,10 @@ export function advanceChart({ points, line: front }: Spread): HTMLElement {
     + (front === null ? '.' : `; the front moves ${speed(front.slope)} km a year.`);
   return chart({ kind: 'advance', said, height: 230 }, ({ axisX, axisY, dot, gridY, line, ruleY }) => ({
     marginLeft: 40, marginRight: 18, marginTop: 20, marginBottom: 24,
-    x: { domain: [from, to], ticks: yearTicks(from, to) },
-    y: { domain: [0, farthest], ticks: 4 },
+    x: { domain: [from, to] },
+    y: { domain: [0, farthest] },
     marks: [
-      gridY({ className: 'rule' }), axisY({ tickSize: 0, label: 'km from the origin', labelArrow: 'none' }), axisX({ tickSize: 0, label: null, tickFormat: 'd' }), ruleY([0], { className: 'rule' }),
+      gridY({ ticks: 4, className: 'rule' }), axisY({ ticks: 4, tickSize: 0, label: 'km from the origin', labelArrow: 'none' }), axisX({ ticks: yearTicks(from, to), tickSize: 0, label: null, tickFormat: 'd' }), ruleY([0], { className: 'rule' }),
       dot(points, { x: 'year', y: 'distanceKm', r: 2.2, className: 'dot', title: (p: Point) => `${p.square}: ${p.year}, ${Math.round(p.distanceKm)} km` }),
       line(front === null ? [] : [from, to].map((year) => ({ year, km: front.intercept + front.slope * year })), { x: 'year', y: 'km', className: 'front', clip: true }),
     ],

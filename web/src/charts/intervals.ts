@@ -1,5 +1,6 @@
 // Estimates of one unit on one axis: a dot for the value, a bar for its interval, a line at 0, so that agreement is seen at a glance.
 // An interval that would leave nothing of the values to see is cut at the rim, with a wedge that points on.
+import { count } from '../words.ts';
 import { chart } from './chart.ts';
 import { ticks } from './ticks.ts';
 
@@ -24,15 +25,15 @@ export function intervalChart(estimates: Interval[], said: string): HTMLElement 
   const [from, to] = span(estimates);
   const inside = (v: number) => Math.min(to, Math.max(from, v));
   const bars = estimates.filter((e) => e.low !== null && e.high !== null);
-  const row = { y: 'label' };
+  const row = { y: 'label' }, marks = ticks(from, to, 5);
   return chart({ kind: 'intervals', said, height: estimates.length * ROW + AXIS }, ({ axisX, dot, gridX, ruleX, ruleY, text }) => ({
     marginLeft: SIDE, marginRight: SIDE, marginTop: 0, marginBottom: AXIS,
-    x: { domain: [from, to], ticks: ticks(from, to, 5) },
-    y: { domain: estimates.map((e) => e.label), axis: null, padding: 0 },
+    x: { domain: [from, to] },
+    y: { type: 'band', domain: estimates.map((e) => e.label), axis: null, padding: 0 },
     marks: [
-      gridX({ className: 'rule' }), axisX({ tickSize: 0, label: null }), ruleX([0], { className: 'rule none' }),
+      gridX({ ticks: marks, className: 'rule' }), axisX({ ticks: marks, tickSize: 0, label: null }), ruleX([0], { className: 'rule none' }),
       text(estimates, { ...row, text: 'label', frameAnchor: 'left', dy: -8, className: 'label' }),
-      text(estimates, { ...row, text: (e: Interval) => `${e.words}  n ${e.n}`, frameAnchor: 'right', dy: -8, className: 'label number' }),
+      text(estimates, { ...row, text: (e: Interval) => `${e.words}  n ${count(e.n)}`, frameAnchor: 'right', dy: -8, className: 'label number' }),
       ruleY(bars, { ...row, x1: (e: Interval) => inside(e.low!), x2: (e: Interval) => inside(e.high!), dy: 7, className: 'interval' }),
       dot(bars.filter((e) => e.high! > to), { ...row, x: to, symbol: 'triangle', rotate: 90, r: 3.5, dy: 7, className: 'rim' }),
       dot(bars.filter((e) => e.low! < from), { ...row, x: from, symbol: 'triangle', rotate: -90, r: 3.5, dy: 7, className: 'rim' }),

@@ -4,7 +4,7 @@ import { chart } from './chart.ts';
 
 export interface StageSeason extends StageWeeks { expected: readonly [number, number][] }
 
-const ROW = 58, AXIS = 22, TOP = 4;
+const ROW = 62, AXIS = 22, TOP = 4;
 /** The ISO week of the middle of each month. */
 const MONTHS: [number, string][] = [[3, 'Jan'], [7, 'Feb'], [11, 'Mar'], [16, 'Apr'], [20, 'May'], [24, 'Jun'], [29, 'Jul'], [33, 'Aug'], [37, 'Sep'], [42, 'Oct'], [46, 'Nov'], [51, 'Dec']];
 
@@ -26,7 +26,7 @@ export function seasonChart(stages: StageSeason[], said: string): HTMLElement {
       rectY(bars, { ...row, x1: (b: Bar) => b.week - 0.5, x2: (b: Bar) => b.week + 0.5, y: 'share', insetRight: 0.5, className: 'bar', title: (b: Bar) => `${b.stage}, week ${b.week}: ${b.count}` }),
       ruleY(stages.map((s) => ({ stage: name(s) })), { ...row, y: 0, className: 'rule' }),
       ruleY(spans, { ...row, y: -0.1, x1: (s: { from: number }) => s.from - 0.5, x2: (s: { to: number }) => s.to + 0.5, className: 'span' }),
-      text(stages.map((s) => ({ stage: name(s), words: `${name(s)}  n ${s.records}` })), { ...row, text: 'words', frameAnchor: 'top-left', className: 'label' }),
+      text(stages.map((s) => ({ stage: name(s), words: `${name(s)}  n ${s.records}` })), { ...row, text: 'words', frameAnchor: 'top-left', dy: 3, className: 'label' }),
     ],
   }));
 }

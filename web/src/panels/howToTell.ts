@@ -19,7 +19,7 @@ export function howToTell(marks: Marks | null, name: Node, store: Store): Node[]
     ...(confusedWith.length === 0 ? [] : [el('p', {}, 'Easily taken for ', ...confusedWith.flatMap((one, i) => i === 0 ? [other(one)] : [', ', other(one)]), '.')]),
     ...(rows.length === 0 ? [] : [el('div', { class: 'tell' }, table(['Sex or caste', name, ...confusedWith.map((one) => one.vernacularName || scientific(one.scientificName))], rows))]),
     ...(evidence.length === 0 ? [] : [el('p', {}, el('strong', {}, 'What suffices: '), evidence.map(({ stage, words }) => stage === null ? words : `${stage}: ${words}`).join('; '))]),
-    ...(aggregate === null ? [] : [el('p', { class: 'note' }, 'Where it cannot be told apart, record the aggregate: ', scientific(aggregate), '.')]),
+    ...(aggregate === null ? [] : [el('p', { class: 'note' }, 'Where it cannot be told apart, record the aggregate: ', scientific(aggregate))]),
   ];
 }
 

@@ -59,6 +59,6 @@ export function arrowsInWords({ refused, features }: Modelled): string {
   const measured = features.flatMap(({ properties: { kmPerYear } }) => kmPerYear ?? []).sort((a, b) => a - b);
   const without = features.length - measured.length;
   if (measured.length === 0) return 'Not measurable in any square: arrival years beside one another differ too little or too wildly.';
-  const rest = without === 0 ? '' : ` Not measurable in ${count(without)} others (dots).`;
+  const rest = without === 0 ? '' : ` Not measurable in ${counted(without, 'other square')} (dots).`;
   return `${counted(measured.length, 'square')} with a local speed, half of them up to ${speed(measured[Math.floor((measured.length - 1) / 2)]!)} km a year, the fastest ${speed(measured.at(-1)!)}.${rest} The longer the arrow, the faster. On a small scale only some of the squares have theirs.`;
 }

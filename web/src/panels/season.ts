@@ -49,8 +49,8 @@ function weeks(stages: StageSeason[], { leftOut, expected }: Season): Node[] {
   if (stages.length === 0) return [el('h4', {}, 'Season'), el('p', { class: 'note' }, 'No record is dated to a week.')];
   const name = ({ stage }: StageSeason) => stage ?? 'not stated';
   const busiest = (s: StageSeason) => s.weeks.indexOf(Math.max(...s.weeks)) + 1;
-  const span = (s: StageSeason) => `${s.weeks.findIndex((n) => n > 0) + 1} to ${s.weeks.findLastIndex((n) => n > 0) + 1}`;
-  const listed = (s: StageSeason) => s.expected.length === 0 ? '–' : s.expected.map(([from, to]) => from === to ? String(from) : `${from} to ${to}`).join(', ');
+  const span = (s: StageSeason) => weekSpan([s.weeks.findIndex((n) => n > 0) + 1, s.weeks.findLastIndex((n) => n > 0) + 1]);
+  const listed = (s: StageSeason) => s.expected.length === 0 ? '–' : s.expected.map(weekSpan).join(', ');
   const said = `Records by week: ${stages.map((s) => `${name(s)} in weeks ${span(s)}, most in week ${busiest(s)}`).join('; ')}.`;
   const used = Array.from({ length: 53 }, (_, i) => i).filter((i) => stages.some((s) => s.weeks[i]! > 0));
   return [
@@ -62,6 +62,8 @@ function weeks(stages: StageSeason[], { leftOut, expected }: Season): Node[] {
     el('p', { class: 'note', hidden: leftOut.tooVague === 0 }, `Left out: ${counted(leftOut.tooVague, 'record')} dated to more than a week.`),
   ].filter((node) => node !== null);
 }
+
+const weekSpan = ([from, to]: readonly [number, number]) => from === to ? String(from) : `${from}–${to}`;
 
 function plants({ plants: visited, records }: SeasonPeriod): Node[] {
   const rows = (some: typeof visited) => table(['Plant', 'Records'], some.map(({ plant, records: n }) => [plant, count(n)]));

@@ -32,7 +32,7 @@ function drawTaxon(related: Related, store: Store): Node[] {
       el('span', {}, `${counted(taxon.records, 'record')}, ${years(taxon.firstYear, taxon.lastYear)}`)),
     ...remarks(taxon),
     ...relations(related, store),
-    el('p', {}, el('button', { type: 'button', class: 'link', click: () => store.change({ panel: 'species' }) }, 'Season, plants and how to tell it')),
+    el('p', { class: 'onward' }, el('button', { type: 'button', class: 'link', click: () => store.change({ panel: 'species' }) }, 'Season, plants and how to tell it')),
     copyLink(),
   ];
 }

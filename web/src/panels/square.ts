@@ -14,7 +14,7 @@ export function mountSquare(host: HTMLElement, store: Store): void {
   const { form, input } = squareBox(store);
   const body = el('div', { class: 'body', 'aria-live': 'polite' });
   const sizes = el('p', { class: 'sizes' }), compare = el('div');
-  host.append(form, sizes, body, compare);
+  host.append(form, sizes, compare, body);
   mountSquareSizes(sizes, store);
   mountSquareCompare(compare, store);
 

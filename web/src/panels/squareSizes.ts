@@ -26,7 +26,7 @@ export function mountSquareSizes(host: HTMLElement, store: Store): void {
     host.hidden = square === null || readSquare(square) === null;
     if (square === null) return;
     const isNow = (size: Size) => side(square) === sideMetres(size);
-    host.replaceChildren(el('span', { class: 'aside' }, 'This place in squares of'), ...SIZES.map((size) =>
+    host.replaceChildren(el('span', { class: 'aside' }, 'Same place at'), ...SIZES.map((size) =>
       el('button', { type: 'button', class: 'link', 'aria-current': isNow(size) ? 'true' : null, click: () => go(size) }, `${sideMetres(size) / 1000} km`)));
   });
 }

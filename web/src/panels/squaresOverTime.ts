@@ -26,7 +26,7 @@ export function squaresOverTime(points: Spread['points']): Node[] {
   return [
     el('h4', {}, 'New squares by year'),
     yearBars(years.map(({ year, fresh }) => ({ year, count: fresh })), {
-      kind: 'fresh', words: (n) => counted(n, 'new square'),
+      kind: 'new-squares', words: (n) => counted(n, 'new square'),
       said: `New squares by year, ${first.year} to ${last.year}: ${counted(last.sofar, 'square')} in all, most in ${most.year} (${count(most.fresh)}).`,
     }),
     tableTwin(['Year', 'New squares', 'Squares so far', 'Farthest new one, km'], years.map((y) => [String(y.year), count(y.fresh), count(y.sofar), y.farthestKm === null ? '–' : count(Math.round(y.farthestKm))]), 'The advance year by year as a table'),
