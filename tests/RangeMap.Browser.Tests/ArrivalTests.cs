@@ -8,6 +8,9 @@ namespace RangeMap.Browser.Tests;
 /// <summary>The slider through the years of arrival.</summary>
 public class ArrivalTests(DemoSite site)
 {
+    /// <summary>A window of someone who asked for less motion: the years stand still until the next is asked for.</summary>
+    private static BrowserNewContextOptions Calm => new() { ViewportSize = new() { Width = 1400, Height = 900 }, ReducedMotion = ReducedMotion.Reduce };
+
     [Fact]
     public Task SquaresGrowWithTheYears() => site.VisitAsync(async visitor =>
     {
@@ -44,13 +47,15 @@ public class ArrivalTests(DemoSite site)
     });
 
     [Fact]
-    public Task PlayFromTheEndBeginsAtTheFirstYear() => site.VisitAsync(async visitor =>
-    {
-        await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival");
-        await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
-        var first = await visitor.Years.GetAttributeAsync("min");
-        await visitor.SeesInAddressAsync($"year={first}");
-    });
+    public Task FromTheEndTheYearsBeginAtTheFirst() => site.VisitAsync(
+        async visitor =>
+        {
+            await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival");
+            await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Next year" }).ClickAsync();
+            var first = await visitor.Years.GetAttributeAsync("min");
+            await visitor.SeesInAddressAsync($"year={first}");
+        },
+        Calm);
 
     [Fact]
     public Task WhoWantsLessMotionStepsThroughTheYearsByHand() => site.VisitAsync(
@@ -63,7 +68,7 @@ public class ArrivalTests(DemoSite site)
             await visitor.Page.WaitForTimeoutAsync(1000);
             await Expect(visitor.Page.Locator("#years output")).ToHaveTextAsync("2009");
         },
-        new() { ViewportSize = new() { Width = 1400, Height = 900 }, ReducedMotion = ReducedMotion.Reduce });
+        Calm);
 
     [Fact]
     public Task ArrowsTellLocalSpeedAndStandInTheAddress() => site.VisitAsync(async visitor =>
@@ -79,7 +84,7 @@ public class ArrivalTests(DemoSite site)
     [Fact]
     public Task SquaresFarAheadOfTheFrontAreListedAndLeadToTheirSquare() => site.VisitAsync(async visitor =>
     {
-        await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival&panel=spread");
+        await visitor.OpenAsync($"{Visitor.Arriving}&grid=2km&mode=arrival&panel=spread");
         var first = visitor.Details.Locator(".jumps tbody button").First;
         var square = await first.TextContentAsync();
         await Expect(visitor.Page.GetByRole(AriaRole.Region, new() { Name = "Over the squares" })).ToContainTextAsync("Far ahead of the front");

@@ -22,7 +22,13 @@ export function chart({ kind, said, height }: ChartOptions, options: (plot: Plot
   const host = el('div', { class: `chart ${kind}`, role: 'img', 'aria-label': said });
   host.style.aspectRatio = `${WIDTH} / ${height}`;
   import('./marks.ts').then(
-    (plot) => host.replaceChildren(plot.plot({ ...options(plot), width: WIDTH, height })),
+    (plot) => host.replaceChildren(hushed(plot.plot({ ...options(plot), width: WIDTH, height }))),
     () => host.replaceWith(el('p', { class: 'note' }, 'The chart could not be fetched from the server. The table holds the same numbers.')));
   return host;
+}
+
+/** The place of the drawing says what it shows; the names of its parts would only be read out between. */
+function hushed(drawing: Element): Element {
+  drawing.setAttribute('aria-hidden', 'true');
+  return drawing;
 }

@@ -33,7 +33,7 @@ export function mountYears(host: HTMLElement, store: Store): YearSlider {
   }
 
   function start(): void {
-    if (store.state.year === null) store.change({ year: first() });
+    if (store.state.year === null) step();
     play.textContent = 'Pause';
     timer = window.setInterval(() => store.state.year === null ? stop() : step(), STEP_MS);
   }
