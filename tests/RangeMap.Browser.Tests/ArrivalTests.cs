@@ -6,8 +6,18 @@ using static Microsoft.Playwright.Assertions;
 namespace RangeMap.Browser.Tests;
 
 /// <summary>The slider through the years of arrival.</summary>
-public class ArrivalTests(DemoSite site)
+public class ArrivalTests(DemoSite site) : IAsyncLifetime
 {
+    /// <summary>The lines of the front need the arrival model.</summary>
+    public async ValueTask InitializeAsync() => await site.AskFirstAsync("/api/v1/taxa/cindrava-adventa/fronts");
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync()
+    {
+        GC.SuppressFinalize(this);
+        return ValueTask.CompletedTask;
+    }
+
     /// <summary>A window of someone who asked for less motion: the years stand still until the next is asked for.</summary>
     private static BrowserNewContextOptions Calm => new() { ViewportSize = new() { Width = 1400, Height = 900 }, ReducedMotion = ReducedMotion.Reduce };
 
@@ -84,9 +94,10 @@ public class ArrivalTests(DemoSite site)
     [Fact]
     public Task SquaresFarAheadOfTheFrontAreListedAndLeadToTheirSquare() => site.VisitAsync(async visitor =>
     {
-        await visitor.OpenAsync($"{Visitor.Arriving}&grid=2km&mode=arrival&panel=spread");
+        await visitor.OpenAsync("#taxon=cindrava-collina&panel=spread");
         var first = visitor.Details.Locator(".jumps tbody button").First;
         var square = await first.TextContentAsync();
+        await visitor.Details.GetByRole(AriaRole.Button, new() { Name = "Show on the map of arrivals" }).ClickAsync();
         await Expect(visitor.Page.GetByRole(AriaRole.Region, new() { Name = "Over the squares" })).ToContainTextAsync("Far ahead of the front");
         await first.ClickAsync();
         await Expect(visitor.Page.Locator("#leaf-square .reference")).ToHaveTextAsync(square!);

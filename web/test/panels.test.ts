@@ -15,6 +15,9 @@ import { mountTakeAway, sizeInWords } from '../src/panels/takeAway.ts';
 import { makeStore, type Store } from '../src/store.ts';
 import * as answers from './mock/answers.ts';
 
+/** Waits for what a busy machine may take its time for. */
+const soon = (check: () => void) => vi.waitFor(check, { timeout: 60_000 });
+
 let store: Store;
 let host: HTMLElement;
 
@@ -38,7 +41,7 @@ async function shown(mount: (host: HTMLElement, store: Store) => void, part: Par
   mount(host, store);
   store.begin();
   store.change(part);
-  await vi.waitFor(() => expect(host.textContent).not.toContain('Asking the server'));
+  await soon(() => expect(host.textContent).not.toContain('Asking the server'));
   return host.textContent ?? '';
 }
 
@@ -58,7 +61,7 @@ describe('panels', () => {
 
   test('a speed always stands with its interval and its number of squares', async () => {
     expect(await shown(mountSpread, { taxon: 'T1', panel: 'spread' })).toMatch(/17 km a year \(16 to 18; 1,\d{3} squares\)/);
-    await vi.waitFor(() => expect(host.querySelectorAll('.advance .dot circle').length).toBe(answers.spread('T1').points.length));
+    await soon(() => expect(host.querySelectorAll('.advance .dot circle').length).toBe(answers.spread('T1').points.length));
   });
 
   test('squares far ahead of the front are named, and what another origin would change', async () => {
@@ -84,13 +87,13 @@ describe('panels', () => {
   test('an aggregate leads to its members and a member to its aggregate, and whose map has which records is said', async () => {
     expect(await shown(mountSpecies, { taxon: 'TA' })).toContain('are on no member’s map');
     [...host.querySelectorAll('button')].find((b) => b.textContent === 'Settled examplebee')!.click();
-    await vi.waitFor(() => expect(host.textContent).toContain('Records that name only the aggregate are on its map and not on this one.'));
+    await soon(() => expect(host.textContent).toContain('Records that name only the aggregate are on its map and not on this one.'));
     expect(store.state.taxon).toBe('T2');
   });
 
   test('the season stands stage by stage as a chart and in figures, with the weeks that the list expects', async () => {
     const text = await shown(mountSeason, { taxon: 'T1', panel: 'species' });
-    await vi.waitFor(() => expect(host.querySelectorAll('.season .bar rect').length).toBe(6));
+    await soon(() => expect(host.querySelectorAll('.season .bar rect').length).toBe(6));
     expect(host.querySelector('.season')?.getAttribute('aria-label')).toContain('worker in weeks 20–23, most in week 21; queen in weeks 12–14');
     expect([...host.querySelectorAll('tbody tr')].map((row) => row.textContent)).toContain('worker4020–232116–44');
     expect(text).toContain('Left out: 5 records dated to more than a week.');
@@ -130,7 +133,7 @@ describe('panels', () => {
     host.querySelectorAll('input')[0]!.value = '1990/1999';
     host.querySelectorAll('input')[1]!.value = '2010/2019';
     host.querySelector('form')!.dispatchEvent(new Event('submit', { cancelable: true }));
-    await vi.waitFor(() => expect(host.textContent).toContain('Still there'));
+    await soon(() => expect(host.textContent).toContain('Still there'));
     expect(store.state.compare).toEqual(['1990/1999', '2010/2019']);
   });
 
@@ -164,7 +167,7 @@ describe('panels', () => {
     expect(text).toContain('Invented bees: well known; 12 species on 30 visits. At least 14 must be there (95 % interval 12 to 22).');
     expect(text).toContain('Exempla altera');
     expect(text).toContain('Found since 2016 in 5 of the 8 squares');
-    await vi.waitFor(() => expect(host.querySelectorAll('.visits .bar rect').length).toBe(4));
+    await soon(() => expect(host.querySelectorAll('.visits .bar rect').length).toBe(4));
     expect(text).toContain('TL35 9');
     expect(host.querySelector('a[href*="list.html"]')?.getAttribute('href')).toBe('/api/v1/squares/TL45/list.html?quality=usable');
   });
@@ -178,21 +181,21 @@ describe('panels', () => {
 
   test('what is neither a square nor a place is refused in words', async () => {
     write('under the oak');
-    await vi.waitFor(() => expect(host.querySelector('.fault')?.textContent).toContain('That is no square'));
+    await soon(() => expect(host.querySelector('.fault')?.textContent).toContain('That is no square'));
     expect(store.state.square).toBeNull();
   });
 
   test('a place gives its square in the size that the map shows', async () => {
     store.change({ size: '1km' });
     write('Lond');
-    await vi.waitFor(() => expect(store.state.square).toBe('TQ3080'));
+    await soon(() => expect(store.state.square).toBe('TQ3080'));
   });
 
   test('a device that tells no position says why', async () => {
     mountSquare(host, store);
     store.begin();
     ([...host.querySelectorAll('button')].find((b) => b.textContent === 'Where I am')!).click();
-    await vi.waitFor(() => expect(host.querySelector('.fault')?.textContent).toContain('Write the square instead'));
+    await soon(() => expect(host.querySelector('.fault')?.textContent).toContain('Write the square instead'));
   });
 
   test('what can be taken away is told with its size, once it is looked at', async () => {
@@ -203,7 +206,7 @@ describe('panels', () => {
     const fold = host.querySelector('details')!;
     fold.open = true;
     fold.dispatchEvent(new Event('toggle'));
-    await vi.waitFor(() => expect(host.textContent).toContain('1,204 rows, about 87 kB'));
+    await soon(() => expect(host.textContent).toContain('1,204 rows, about 87 kB'));
     expect(host.textContent).toContain('not frozen');
     const links = [...host.querySelectorAll('a')].map((a) => a.getAttribute('href')!);
     for (const ending of ['map.svg', 'map.png', 'map.pdf', 'style.json', 'new-squares.atom']) expect(links.some((href) => href.includes(`/taxa/T1/${ending}?`))).toBe(true);
@@ -226,12 +229,12 @@ describe('a long list of species', () => {
     input.focus();
     input.value = 'Exemplum';
     input.dispatchEvent(new Event('input'));
-    await vi.waitFor(() => expect(host.querySelectorAll('[role=option]').length).toBe(12));
+    await soon(() => expect(host.querySelectorAll('[role=option]').length).toBe(12));
     expect(host.querySelector('[role=listbox]')!.children.length).toBe(13);
     expect(host.querySelector('[role=status]')?.textContent).toBe('12 of 5,000 shown. Type more of the name to find the others.');
     input.value = 'number4321';
     input.dispatchEvent(new Event('input'));
-    await vi.waitFor(() => expect(host.querySelectorAll('[role=option]').length).toBe(1));
+    await soon(() => expect(host.querySelectorAll('[role=option]').length).toBe(1));
     expect(host.querySelector('[role=status]')?.textContent).toBe('');
     host.remove();
   });

@@ -21,7 +21,7 @@ export function yearBars(counts: YearCount[], { kind, said, words }: YearBars): 
     x: { domain: [first - 0.5, last + 0.5] },
     y: { domain: [0, most] },
     marks: [
-      gridY({ ticks: [0, most], className: 'rule' }), axisY({ ticks: [0, most], tickSize: 0, label: null }), axisX({ ticks: last - first < 4 ? years : yearTicks(first, last), tickSize: 0, label: null, tickFormat: 'd' }),
+      gridY({ ticks: [0, most], className: 'rule' }), axisY({ ticks: [0, most], tickSize: 0, label: null, tickFormat: 'd' }), axisX({ ticks: last - first < 4 ? years : yearTicks(first, last), tickSize: 0, label: null, tickFormat: 'd' }),
       rectY(counts.filter((c) => c.count > 0), { x1: (c: YearCount) => c.year - 0.4, x2: (c: YearCount) => c.year + 0.4, y: 'count', className: 'bar', title: (c: YearCount) => `${c.year}: ${words(c.count)}` }),
       ruleY([0], { className: 'rule' }),
     ],

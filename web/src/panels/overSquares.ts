@@ -15,7 +15,8 @@ export function mountOverSquares(host: HTMLElement, store: Store, { showArrows, 
   const box = el('input', { type: 'checkbox', id: 'over-arrows', change: () => store.change({ overlay: box.checked ? 'arrows' : 'none' }) });
   const key = el('ul', { class: 'key' });
   const told = el('div', { 'aria-live': 'polite' });
-  host.append(el('h3', {}, 'Over the squares'), key, el('p', {}, box, ' ', el('label', { for: 'over-arrows' }, 'Arrows: local speed and direction')), told);
+  host.append(el('h3', {}, 'Over the squares'), key, el('p', {}, box, ' ', el('label', { for: 'over-arrows' }, 'Arrows: local speed and direction')), told,
+    el('p', {}, el('button', { type: 'button', class: 'link', click: () => store.change({ panel: 'forecast' }) }, 'How good were forecasts of the next front?')));
 
   const spread = question<Spread>((answer) => {
     const jumps = answer.kind === 'ready' ? answer.value.jumps : [];

@@ -57,7 +57,7 @@ function weeks(stages: StageSeason[], { leftOut, expected }: Season): Node[] {
     el('h4', {}, 'Season'),
     seasonChart(stages, said),
     expected.length === 0 ? null : el('p', { class: 'note' }, 'The line under the bars: the weeks that the list of species expects.'),
-    table(['Stage', 'Records', 'Weeks', 'Most in week', 'Expected weeks'], stages.map((s) => [name(s), count(s.records), span(s), String(busiest(s)), listed(s)])),
+    table(['Stage', 'Records', 'Weeks', 'Most in week', 'Expected weeks'], stages.map((s) => [name(s), count(s.records), span(s), String(busiest(s)), listed(s)]), { class: 'weeks' }),
     tableTwin(['Week', ...stages.map(name)], used.map((i) => [String(i + 1), ...stages.map((s) => count(s.weeks[i]!))]), 'Every week as a table'),
     el('p', { class: 'note', hidden: leftOut.tooVague === 0 }, `Left out: ${counted(leftOut.tooVague, 'record')} dated to more than a week.`),
   ].filter((node) => node !== null);
