@@ -74,6 +74,8 @@ public class SpeciesLeafTests(DemoSite site)
     public Task OnASmallPhoneTheLeavesFitAndAreAccessible(string leaf, ColorScheme scheme) => site.VisitAsync(
         async visitor =>
         {
+            foreach (var measured in new[] { "spread", "change?from=../1999&to=2010/.." })
+                await site.AskFirstAsync($"/api/v1/taxa/cindrava-gemella/{measured}");
             await visitor.OpenAsync($"#taxon=cindrava-gemella&panel={leaf}");
             await Expect(visitor.Details.GetByText("What is this?")).ToBeVisibleAsync();
             Assert.Equal(360, await visitor.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));

@@ -236,6 +236,11 @@ describe('a long list of species', () => {
     input.dispatchEvent(new Event('input'));
     await soon(() => expect(host.querySelectorAll('[role=option]').length).toBe(1));
     expect(host.querySelector('[role=status]')?.textContent).toBe('');
+    // The Escape key closes the list and leaves the text: a box that emptied itself would search again.
+    const escape = new KeyboardEvent('keydown', { key: 'Escape', cancelable: true });
+    input.dispatchEvent(escape);
+    expect(escape.defaultPrevented).toBe(true);
+    expect(host.querySelector<HTMLElement>('[role=listbox]')!.hidden).toBe(true);
     host.remove();
   });
 });

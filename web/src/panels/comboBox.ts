@@ -74,7 +74,11 @@ export function comboBox<T>(options: ComboBoxOptions<T>): { box: HTMLElement; in
       const item = list.hidden && isComplete !== undefined ? undefined : found[Math.max(active, 0)];
       if (isComplete === undefined || item !== undefined) event.preventDefault();
       if (item !== undefined) choose(item);
-    } else if (key === 'Escape') close();
+    } else if (key === 'Escape') {
+      // A search box would empty itself, and so begin to search anew.
+      event.preventDefault();
+      close();
+    }
   }
 
   function mark(index: number): void {
