@@ -1,4 +1,5 @@
 // The only place that fetches. Types mirror the server's answers under /api/v1.
+import type { Mark, Marks } from './desk/answers.ts';
 import type { Quality, Size, ViewState } from './state.ts';
 
 export interface TaxonLine {
@@ -13,6 +14,9 @@ export interface TaxonLine {
   sensitive: boolean;
 }
 
+/** The first of the taxa found, and how many there are in all. */
+export interface TaxaFound { taxa: TaxonLine[]; found: number }
+
 export interface Taxon extends TaxonLine {
   aggregate: string | null;
   members: string[];
@@ -23,7 +27,11 @@ export interface Taxon extends TaxonLine {
 export interface Omitted { tooCoarse: number; betweenPeriods: number; belowQuality: number }
 
 /** Properties of a square, in tiles and in GeoJSON alike; `period` and `latest` count from 0 in the periods asked. */
-export interface SquareProperties { square: string; grid: string; first: number; last: number; records: number; period: number; latest: number }
+export interface SquareProperties {
+  square: string; grid: string; first: number; last: number; records: number; period: number; latest: number;
+  /** Records in each period asked, left out where there are none. */
+  [recordsIn: `p${number}`]: number | undefined;
+}
 
 export interface Presence {
   features: { properties: SquareProperties }[];
@@ -31,6 +39,11 @@ export interface Presence {
   periods: string[];
   edition: string | null;
 }
+
+/** Arrivals by the arrival model; refused says what is missing where there are none. */
+export interface Modelled { refused?: string; features: { properties: ModelledSquare }[] }
+/** Speed in km a year and bearing in degrees clockwise from grid north, null where they cannot be measured. */
+export interface ModelledSquare { square: string; kmPerYear: number | null; kmPerYearLow: number | null; kmPerYearHigh: number | null; bearing: number | null }
 
 export interface Arrivals { features: { properties: { square: string; grid: string; year: number } }[] }
 
@@ -48,7 +61,7 @@ export interface Estimator {
 export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number; movement: string }
 
 /** A square found far ahead of the front, which is measured without it and what spread from it. */
-export interface Jump { square: string | null; year: number; kmAhead: number; kmFromNearest: number; squares: number }
+export interface Jump { square: string | null; easting: number; northing: number; year: number; kmAhead: number; kmFromNearest: number; squares: number }
 
 export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
 
@@ -129,7 +142,7 @@ export interface FrontFeature {
 export interface Foretold { refused?: string; features: { properties: ForetoldSquare }[]; now: number; year: number }
 export interface ForetoldSquare { square: string; now: number; byYear: number; search: number | null }
 
-export interface PastForecast { cut: number; horizon: number; brier: number | null; skill: number | null; skillAgainstNeighbours: number | null; skillAgainstDistance: number | null; auc: number | null; slope: number | null; n: number; refused: string | null }
+export interface PastForecast { cut: number; horizon: number; brier: number | null; log: number | null; skill: number | null; skillAgainstNeighbours: number | null; skillAgainstDistance: number | null; auc: number | null; slope: number | null; n: number; refused: string | null }
 
 /** Why there is no forecast. */
 export interface NoForecast { refused: string }
@@ -178,6 +191,15 @@ export interface SquarePage {
   around: { square: string; species: number }[];
 }
 
+/** What became of the species of a square between two periods. */
+export interface SquareChange {
+  square: string;
+  from: string;
+  to: string;
+  visits: { group: string | null; before: number; after: number }[];
+  taxa: { id: string; scientificName: string; vernacularName: string | null; group: string | null; change: Fate; before: number; after: number }[];
+}
+
 /** How well a group is known in a square; the estimate and its interval stand together, or the reason why they do not. */
 export interface Completeness {
   group: string | null;
@@ -193,6 +215,19 @@ export interface Completeness {
 
 /** A species never found in a square that probably lives there. */
 export interface ExpectedSpecies { id: string; scientificName: string; vernacularName: string | null; probability: number; why: string }
+
+/** Records of each ISO week, 1 to 53, of one stage; null where none is stated. */
+export interface StageWeeks { stage: string | null; records: number; weeks: number[] }
+export interface SeasonPeriod { period: string; records: number; stages: StageWeeks[]; plants: { plant: string; records: number }[] }
+
+/** When a species is about and on which plants; what the list expects, and how to tell it. */
+export interface Season {
+  scientificName: string;
+  periods: SeasonPeriod[];
+  leftOut: { tooVague: number; betweenPeriods: number; belowQuality: number };
+  expected: Mark[];
+  marks: Marks | null;
+}
 
 export interface Place { name: string; where: string; square: string | null; latitude: number; longitude: number }
 
@@ -258,11 +293,14 @@ export const frontsAddress = (taxon: string, size: Size, years?: string) => `/ta
 
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
-  taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
+  taxa: (text: string, limit: number, signal?: AbortSignal) => get<TaxaFound>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
   taxon: (id: string, signal?: AbortSignal) => get<Taxon>(`/taxa/${part(id)}`, signal),
+  season: (id: string, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
+    get<Season>(`/taxa/${part(id)}/season?periods=${periods.map(part).join(',')}&quality=${quality}`, signal),
   presence: (q: MapQuestion, signal?: AbortSignal) => get<Presence>(`/taxa/${part(q.taxon)}/presence?${mapParameters(q)}`, signal),
   arrivals: (id: string, size: Size, quality: Quality, signal?: AbortSignal) =>
     get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
+  modelled: (id: string, size: Size, signal?: AbortSignal) => get<Modelled>(`/taxa/${part(id)}/arrivals?grid=${size}&model=true`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
   changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
@@ -274,6 +312,8 @@ export const api = {
   places: (text: string, signal?: AbortSignal) => get<{ places: Place[] }>(`/places?q=${part(text)}`, signal),
   exportSize: (q: Omit<MapQuestion, 'periods'>, format: string, signal?: AbortSignal) => get<ExportSize>(`${exportAddress(q, format)}&count=true`, signal),
   editions: (signal?: AbortSignal) => get<Editions>('/editions', signal),
+  squareChange: (name: string, from: string, to: string, quality: Quality, signal?: AbortSignal) =>
+    get<SquareChange>(`/squares/${part(name)}/change?from=${part(from)}&to=${part(to)}&quality=${quality}`, signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

@@ -4,13 +4,15 @@ export const SIZES = ['10km', '5km', '2km', '1km'] as const;
 export const QUALITIES = ['usable', 'confirmed', 'all'] as const;
 export const MODES = ['presence', 'arrival', 'forecast', 'change', 'effort'] as const;
 export const SHADINGS = ['latest', 'first'] as const;
-export const PANELS = ['square', 'spread', 'forecast', 'change'] as const;
+export const PANELS = ['species', 'square', 'spread', 'forecast', 'change'] as const;
+export const OVERLAYS = ['none', 'arrows'] as const;
 
 export type Size = (typeof SIZES)[number];
 export type Quality = (typeof QUALITIES)[number];
 export type Mode = (typeof MODES)[number];
 export type Shading = (typeof SHADINGS)[number];
 export type Panel = (typeof PANELS)[number];
+export type Overlay = (typeof OVERLAYS)[number];
 
 /** Side of a square of this size, metres. */
 export const sideMetres = (size: Size): number => 1000 * parseInt(size, 10);
@@ -29,6 +31,10 @@ export interface ViewState {
   readonly quality: Quality;
   readonly square: string | null;
   readonly panel: Panel;
+  /** In arrival mode what lies over the squares: arrows of local speed and direction, or nothing. */
+  readonly overlay: Overlay;
+  /** The two periods between which a square is compared, as they are written; empty for no comparison. */
+  readonly compare: readonly string[];
   /** Middle of the map: easting and northing on the British National Grid, metres. */
   readonly centre: readonly [number, number];
   /** Scale: a pixel is 10,000 m / 2^zoom. */
@@ -45,6 +51,8 @@ export const START: ViewState = {
   quality: 'usable',
   square: null,
   panel: 'square',
+  overlay: 'none',
+  compare: [],
   centre: [290_000, 540_000],
   zoom: 2.9,
 };
@@ -64,6 +72,8 @@ export function toHash(state: ViewState): string {
   put('quality', state.quality, START.quality);
   put('square', state.square ?? '', '');
   put('panel', state.panel, START.panel);
+  put('over', state.overlay, START.overlay);
+  put('compare', state.compare.join(','), '');
   put('at', atText(state), atText(START));
   return parts.join('&');
 }
@@ -82,6 +92,8 @@ export function fromHash(hash: string): ViewState {
     quality: oneOf(QUALITIES, given.get('quality'), START.quality),
     square: given.get('square') || null,
     panel: oneOf(PANELS, given.get('panel'), START.panel),
+    overlay: oneOf(OVERLAYS, given.get('over'), START.overlay),
+    compare: readCompare(given.get('compare')),
     centre,
     zoom,
   };
@@ -98,9 +110,17 @@ function readAt(text: string | null): [readonly [number, number], number] {
   return whole ? [[easting!, northing!], zoom!] : [START.centre, START.zoom];
 }
 
+const periodsIn = (text: string | null) => (text ?? '').split(',').map((p) => p.trim()).filter((p) => p !== '');
+
 function readPeriods(text: string | null): readonly string[] {
-  const periods = (text ?? '').split(',').map((p) => p.trim()).filter((p) => p !== '');
+  const periods = periodsIn(text);
   return periods.length > 0 ? periods : START.periods;
+}
+
+/** Two periods or none: one alone cannot be compared. */
+function readCompare(text: string | null): readonly string[] {
+  const periods = periodsIn(text);
+  return periods.length === 2 ? periods : START.compare;
 }
 
 function readYear(text: string | null): number | null {

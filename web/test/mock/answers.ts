@@ -1,5 +1,5 @@
 // The answers of the invented server, in the shapes of the real one.
-import type { Place, SquarePage, Spread } from '../../src/api.ts';
+import type { Forecast, Modelled, Place, Season, SquareChange, SquarePage, Spread } from '../../src/api.ts';
 import { occupied, propertiesOf, TAXA, yearsOf, type Occupied } from './world.ts';
 
 const withCounts = (id: string) => {
@@ -16,7 +16,7 @@ export const places = (q: string): { places: Place[] } => ({
 
 export function taxa(q: string): object {
   const found = TAXA.filter((t) => `${t.scientificName} ${t.vernacularName ?? ''}`.toLowerCase().includes(q.toLowerCase()));
-  return { taxa: found.map((t) => withCounts(t.id)) };
+  return { taxa: found.map((t) => withCounts(t.id)), found: found.length };
 }
 
 export const taxon = (id: string): object | null => TAXA.some((t) => t.id === id) ? withCounts(id) : null;
@@ -50,7 +50,7 @@ export function spread(id: string): Spread {
       estimator('all-points', 'All squares', 14.1, 13.5, 14.8), estimator('root-area', 'Root of the area', 9.4, 8.8, 10.1),
       { method: 'gamma-margin', label: 'Northern margin', kmPerYear: null, low: null, high: null, n: 12, note: null, refused: 'Not enough periods: 2 of at least 3.' },
     ],
-    phases: [], jumps: [{ square: 'NY46', year: 2014, kmAhead: 143.2, kmFromNearest: 121, squares: 3 }], originRange: { squares: 4, low: 16.1, high: 17.3 },
+    phases: [], jumps: [{ square: 'NY46', easting: 345_000, northing: 565_000, year: 2014, kmAhead: 143.2, kmFromNearest: 121, squares: 3 }], originRange: { squares: 4, low: 16.1, high: 17.3 },
     sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i })),
     summary: 'The front moved about 17 km a year between 2001 and 2025, fastest towards the north.',
     points,
@@ -78,3 +78,49 @@ export function square(ref: string, id: string | null, periods: string[]): Squar
     around: [{ square: 'TL35', species: 9 }, { square: 'TL55', species: 11 }, { square: 'TL44', species: 0 }, { square: 'TL46', species: 7 }],
   };
 }
+
+/** Weeks with records, counted from 1, as the 53 counts of a year. */
+const weeksOf = (counts: Record<number, number>) => Array.from({ length: 53 }, (_, i) => counts[i + 1] ?? 0);
+
+export function season(id: string): Season {
+  return {
+    scientificName: TAXA.find((t) => t.id === id)!.scientificName, leftOut: { tooVague: 5, betweenPeriods: 0, belowQuality: 0 },
+    periods: [{
+      period: '../..', records: 60, plants: [{ plant: 'Invented thyme', records: 20 }, { plant: 'Invented sage', records: 11 }],
+      stages: [{ stage: 'worker', records: 40, weeks: weeksOf({ 20: 8, 21: 20, 22: 9, 23: 3 }) }, { stage: 'queen', records: 15, weeks: weeksOf({ 12: 10, 14: 5 }) }, { stage: 'male', records: 0, weeks: weeksOf({}) }],
+    }],
+    expected: [{ stage: 'worker', words: '16-44' }, { stage: 'queen', words: '9-42' }],
+    marks: {
+      marks: [{ stage: 'queen', words: 'white tail' }, { stage: 'worker', words: 'ginger thorax' }], evidence: [{ stage: null, words: 'a picture from above' }], aggregate: 'Exemplum agg.',
+      confusedWith: [{ taxon: 'T2', scientificName: 'Exemplum sedentarium', vernacularName: 'Settled examplebee', marks: [{ stage: 'worker', words: 'black thorax' }] }],
+    },
+  };
+}
+
+export const forecast = (): Forecast => ({
+  now: 2024, year: 2025, expectedSquares: 31.4, low: 22, high: 42, speed: { kmPerYear: 16.9, low: 15.8, high: 18.1, n: 1200 },
+  speeds: [{ kind: 'decade', name: '2010s', kmPerYear: 17.2, low: 16, high: 18.6, n: 610 }, { kind: 'region', name: 'England', kmPerYear: 16.4, low: 15.2, high: 17.9, n: 900 }],
+  search: [{ square: 'TL45', probability: 0.71, find: 0.4, visits: 2, why: 'Probably there, and missed so far.' }], ahead: [{ square: 'NY46', arrives: 0.44, there: 0.2 }],
+  weeks: [20, 21], caution: 'A forecast is no permission.',
+  hindcast: [
+    { cut: 2020, horizon: 2, brier: 0.041, log: 0.19, skill: 0.12, skillAgainstNeighbours: 0.03, skillAgainstDistance: 0.05, auc: 0.87, slope: 1.1, n: 480, refused: null },
+    { cut: 2010, horizon: 2, brier: null, log: null, skill: null, skillAgainstNeighbours: null, skillAgainstDistance: null, auc: null, slope: null, n: 0, refused: 'Not enough squares: 4 of at least 20.' },
+  ],
+});
+
+/** Arrows to the north, the local speed unknown in every third square. */
+export const modelled = (id: string): Modelled => ({
+  features: occupied(id).map(({ name }, i) => ({ properties: i % 3 === 0
+    ? { square: name, kmPerYear: null, kmPerYearLow: null, kmPerYearHigh: null, bearing: null }
+    : { square: name, kmPerYear: 10 + i % 9, kmPerYearLow: 8, kmPerYearHigh: 21, bearing: (i % 5) * 10 } })),
+});
+
+export const squareChange = (square: string, from: string, to: string): SquareChange => ({
+  square, from, to,
+  visits: [{ group: 'invented bees', before: 4, after: 9 }, { group: 'invented flies', before: 2, after: 0 }],
+  taxa: [
+    { id: 'T1', scientificName: 'Exemplum viatorium', vernacularName: 'Wandering examplebee', group: 'invented bees', change: 'gained', before: 0, after: 3 },
+    { id: 'T2', scientificName: 'Exemplum sedentarium', vernacularName: 'Settled examplebee', group: 'invented bees', change: 'kept', before: 5, after: 2 },
+    { id: 'T3', scientificName: 'Exemplum rarissimum', vernacularName: null, group: 'invented flies', change: 'not-surveyed-after', before: 1, after: 0 },
+  ],
+});
