@@ -5,5 +5,5 @@ import { inventedServer } from './test/mock/server.ts';
 export default defineConfig(({ mode }) => ({
   plugins: mode === 'mock' ? [inventedServer()] : [],
   server: { proxy: mode === 'mock' ? {} : { '/api': 'http://localhost:5080' } },
-  build: { rollupOptions: { input: ['index.html', 'desk.html'] }, target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 700 },
+  build: { rollupOptions: { input: ['index.html', 'desk.html', 'export.html'] }, target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 700 },
 }));

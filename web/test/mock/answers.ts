@@ -1,5 +1,5 @@
 // The answers of the invented server, in the shapes of the real one.
-import type { Place, SquarePage, Spread } from '../../src/api.ts';
+import type { About, Place, SquarePage, Spread } from '../../src/api.ts';
 import { occupied, propertiesOf, TAXA, yearsOf, type Occupied } from './world.ts';
 
 const withCounts = (id: string) => {
@@ -8,7 +8,11 @@ const withCounts = (id: string) => {
   return { ...TAXA.find((t) => t.id === id)!, records: years.length, firstYear: Math.min(...years), lastYear: Math.max(...years) };
 };
 
-export const about = () => ({ name: 'Invented scheme', demo: true, notice: 'All records are invented.', citation: 'Invented scheme, live state 1; not frozen, so that it cannot be asked for again.' });
+export const about = (): About => ({
+  name: 'Invented scheme', demo: true, notice: 'All records are invented.', edition: 1, updated: '2026-01-01T00:00:00Z', credits: [],
+  citation: 'Invented scheme, live state 1; not frozen, so that it cannot be asked for again.',
+  periods: [{ name: 'before 2000', period: '../1999' }, { name: '2000–2009', period: '2000/2009' }, { name: 'since 2010', period: '2010/..' }],
+});
 
 export const places = (q: string): { places: Place[] } => ({
   places: 'london'.startsWith(q.toLowerCase()) ? [{ name: 'London', where: 'GB', square: 'TQ38', latitude: 51.508, longitude: -0.126 }] : [],
@@ -36,11 +40,11 @@ export function spread(id: string): Spread {
   const points = squares.map((o) => ({ square: o.name, year: o.years[0]!, distanceKm: o.distanceKm }));
   const few = 'Not enough squares: 1 of at least 10.';
   const estimator = (method: string, label: string, kmPerYear: number, low: number, high: number) =>
-    ({ method, label, kmPerYear, low, high, n: points.length, note: null, refused: null });
-  const base = { taxon: id, squares: squares.length, firstYear: 2001, lastYear: 2025 };
+    ({ method, label, kmPerYear, low, high, n: points.length, firstYear: 2001, lastYear: 2025, note: null, refused: null });
+  const base = { taxon: id, grid: '10km', unit: 'year', squares: squares.length, firstYear: 2001, lastYear: 2025 };
   if (squares.length < 10) {
     return { ...base, origin: null, sectors: [], phases: [], jumps: [], originRange: null, summary: 'Too few squares to measure a speed.', points, line: null,
-      estimators: [{ method: 'front-quantile', label: 'Front (90% quantile)', kmPerYear: null, low: null, high: null, n: squares.length, note: null, refused: few }] };
+      estimators: [{ method: 'front-quantile', label: 'Front (90% quantile)', kmPerYear: null, low: null, high: null, n: squares.length, firstYear: null, lastYear: null, note: null, refused: few }] };
   }
   return {
     ...base,
@@ -48,10 +52,10 @@ export function spread(id: string): Spread {
     estimators: [
       estimator('front-quantile', 'Front (90% quantile)', 16.8, 15.9, 17.6), estimator('interval-censored', 'Arrival dates as intervals', 17.2, 16.1, 18.4),
       estimator('all-points', 'All squares', 14.1, 13.5, 14.8), estimator('root-area', 'Root of the area', 9.4, 8.8, 10.1),
-      { method: 'gamma-margin', label: 'Northern margin', kmPerYear: null, low: null, high: null, n: 12, note: null, refused: 'Not enough periods: 2 of at least 3.' },
+      { method: 'gamma-margin', label: 'Northern margin', kmPerYear: null, low: null, high: null, n: 12, firstYear: null, lastYear: null, note: null, refused: 'Not enough periods: 2 of at least 3.' },
     ],
-    phases: [], jumps: [{ square: 'NY46', year: 2014, kmAhead: 143.2, kmFromNearest: 121, squares: 3 }], originRange: { squares: 4, low: 16.1, high: 17.3 },
-    sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i })),
+    phases: [], jumps: [{ square: 'NY46', easting: 345_000, northing: 565_000, year: 2014, kmAhead: 143.2, kmFromNearest: 121, squares: 3 }], originRange: { squares: 4, low: 16.1, high: 17.3 },
+    sectors: [0, 45, 90, 135, 180, 225, 270, 315].map((bearing, i) => ({ bearing, kmPerYear: i === 4 ? null : 17 - i, low: i === 4 ? null : 15 - i, high: i === 4 ? null : 19 - i, n: i === 4 ? 3 : 60 - 5 * i, farthestKm: null, refused: i === 4 ? 'Not enough squares: 3 of at least 10.' : null })),
     summary: 'The front moved about 17 km a year between 2001 and 2025, fastest towards the north.',
     points,
     line: { slope: 16.8, intercept: -33_570 },
@@ -64,17 +68,18 @@ export function square(ref: string, id: string | null, periods: string[]): Squar
   const perPeriod = periods.map((period) => {
     const [a, b] = yearsOf(period);
     const held = (chosen?.years ?? []).filter((y) => y >= a && y <= b);
-    return { period, records: held.length, confirmed: Math.floor(held.length / 2), firstYear: held[0] ?? null, lastYear: held.at(-1) ?? null };
+    return { period, records: held.length, confirmed: Math.floor(held.length / 2), visits: 9, firstYear: held[0] ?? 0, lastYear: held.at(-1) ?? 0 };
   });
   return {
     square: ref, grid: 'GB', size: '10km', latitude: 52.2, longitude: -0.12,
-    taxa: here.map(({ t, years }) => ({ id: t.id, scientificName: t.scientificName, vernacularName: t.vernacularName, records: years.length, firstYear: years[0]!, lastYear: years.at(-1)!, standsForOthers: false })),
-    records: here.reduce((sum, h) => sum + h.years.length, 0), visits: here.length * 9,
-    supports: id === null ? null : { perPeriod, finerSquares: chosen === undefined ? [] : [{ square: `${ref}K`, records: 2, firstYear: 2010, lastYear: 2019 }], note: null },
+    taxa: here.map(({ t, years }) => ({ id: t.id, scientificName: t.scientificName, vernacularName: t.vernacularName, records: years.length, confirmed: 0, firstYear: years[0]!, lastYear: years.at(-1)!, standsForOthers: false })),
+    records: here.reduce((sum, h) => sum + h.years.length, 0), visits: here.length * 9, completeVisits: here.length,
+    supports: id === null ? null : { taxon: id, perPeriod, finerSquares: chosen === undefined ? [] : [{ square: `${ref}K`, size: '2km', records: 2, firstYear: 2010, lastYear: 2019 }], note: null },
     newSince: 2021, since: 2016, until: 2025, newLately: here.filter(({ years }) => years[0]! >= 2021).map(({ t }) => t.id),
-    visitsByYear: [2018, 2019, 2020, 2021, 2022].map((year, i) => ({ year, visits: 3 * i })),
+    visitsByYear: [2018, 2019, 2020, 2021, 2022].map((year, i) => ({ year, visits: 3 * i, complete: i })),
     completeness: [{ group: 'invented bees', visits: 30, species: 12, estimate: 14.2, low: 12.4, high: 21.9, refused: null, coverage: 0.93, wellSurveyed: true }],
-    expected: [{ id: 'T2', scientificName: 'Exempla altera', vernacularName: null, probability: 0.62, why: 'Found since 2016 in 5 of the 8 squares round it that were searched; nobody looked here in that time.' }],
+    expected: [{ id: 'T2', scientificName: 'Exempla altera', vernacularName: null, group: 'Invented bees', neighboursWith: 5, neighboursSearched: 8, visits: 0, probability: 0.62, why: 'Found since 2016 in 5 of the 8 squares round it that were searched; nobody looked here in that time.' }],
+    neighbours: ['TL35', 'TL55', 'TL44', 'TL46'],
     around: [{ square: 'TL35', species: 9 }, { square: 'TL55', species: 11 }, { square: 'TL44', species: 0 }, { square: 'TL46', species: 7 }],
   };
 }
