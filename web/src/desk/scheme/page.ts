@@ -38,7 +38,9 @@ export function mountScheme(host: HTMLElement, desk: Desk): Leave {
     history.replaceChildren(historyList(scheme, restore));
   }
 
-  const save = (named: readonly NamedPeriod[], gapsAreMeant: boolean, reason: string) => change(() => desk.questions.setPeriods(named, gapsAreMeant, reason, newest), 'Saved. Maps begin with these periods from now on.');
+  async function save(named: readonly NamedPeriod[], gapsAreMeant: boolean, reason: string): Promise<void> {
+    await change(() => desk.questions.setPeriods(named, gapsAreMeant, reason, newest), 'Saved. Maps begin with these periods from now on.');
+  }
 
   async function restore(number: number, reason: string): Promise<void> {
     await change(() => desk.questions.restorePeriods(number, reason, newest), 'Gone back. Maps begin with those periods again.');
