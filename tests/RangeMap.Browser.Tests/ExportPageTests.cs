@@ -9,6 +9,9 @@ public class ExportPageTests(DemoSite site, OddSite odd) : IClassFixture<OddSite
 {
     private const string Page = "export.html";
 
+    // The first question about fronts waits for the arrival model, which a busy machine takes its time for.
+    private const float ModelPatienceMs = 120_000;
+
     [Fact]
     public Task ChoicesChangeTheQuestionAndTheAddressAndComeBackFromIt() => site.VisitAsync(async visitor =>
     {
@@ -18,6 +21,7 @@ public class ExportPageTests(DemoSite site, OddSite odd) : IClassFixture<OddSite
         await visitor.Found.First.ClickAsync();
         await Expect(visitor.Page.GetByText("harbour ember-wing (Cindrava adventa)")).ToBeVisibleAsync();
         await visitor.Page.GetByLabel("From").FillAsync("2005");
+        await visitor.Page.Keyboard.PressAsync("Tab");
         await visitor.Page.GetByLabel("Squares").SelectOptionAsync("1km");
         await visitor.Page.GetByLabel("GeoPackage").CheckAsync();
         await visitor.Page.GetByLabel("Region").SelectOptionAsync("England");
@@ -48,7 +52,7 @@ public class ExportPageTests(DemoSite site, OddSite odd) : IClassFixture<OddSite
                 Assert.Equal(expected, await Programs.FileMadeByAsync("sh", [], await Snippet(visitor, "curl").InnerTextAsync(), name));
             if (Programs.Has("python3"))
                 Assert.Equal(expected, await Programs.FileMadeByAsync("python3", ["-"], await Snippet(visitor, "python").InnerTextAsync(), name));
-            Assert.Contains("NZ25", System.Text.Encoding.UTF8.GetString(expected), StringComparison.Ordinal);
+            Assert.Contains("NZ2", System.Text.Encoding.UTF8.GetString(expected), StringComparison.Ordinal);
             Assert.DoesNotContain("secunda", System.Text.Encoding.UTF8.GetString(expected), StringComparison.Ordinal);
         },
         at: odd.Address);
@@ -58,9 +62,8 @@ public class ExportPageTests(DemoSite site, OddSite odd) : IClassFixture<OddSite
     {
         await visitor.OpenAsync($"{Page}#what=fronts&format=geojson");
         await Expect(Size(visitor)).ToContainTextAsync("Fronts are of one species: choose one.");
-        await visitor.OpenAsync($"{Page}#what=fronts&taxon=cindrava-adventa&format=geojson&from=2010&to=2014");
-        await visitor.Page.ReloadAsync();
-        await Expect(Size(visitor)).ToContainTextAsync("5 lines");
+        await visitor.Page.GotoAsync(visitor.AddressOf($"{Page}?years#what=fronts&taxon=cindrava-adventa&format=geojson&from=2010&to=2014"));
+        await Expect(Size(visitor)).ToContainTextAsync("5 lines", new() { Timeout = ModelPatienceMs });
         if (Programs.Has("python3"))
         {
             var made = await Programs.FileMadeByAsync("python3", ["-"], await Snippet(visitor, "python").InnerTextAsync(), "fronts.geojson");
@@ -159,8 +162,8 @@ public class ExportPageTests(DemoSite site, OddSite odd) : IClassFixture<OddSite
             var page = new Organiser(visitor, device);
             foreach (var (step, query) in new[] { ("export", "#taxon=cindrava-adventa"), ("export-records", "?2#what=records&full=true"), ("export-fronts", "?3#what=fronts&taxon=cindrava-adventa&format=geojson"), ("export-nothing", "?4#from=1701&to=1702") })
             {
-                await visitor.OpenAsync(Page + query);
-                await Expect(visitor.Page.Locator(".size")).Not.ToContainTextAsync("Asking");
+                await visitor.Page.GotoAsync(visitor.AddressOf(Page + query));
+                await Expect(visitor.Page.Locator(".size")).Not.ToContainTextAsync("Asking", new() { Timeout = ModelPatienceMs });
                 await Expect(visitor.Page.Locator(".described")).Not.ToContainTextAsync("Asking");
                 await page.StepAsync(step);
                 await Overlaps.AssertNoneAsync(visitor.Page, $"{device}, {step}");

@@ -2,7 +2,7 @@
 import { api, ROOT } from '../api.ts';
 import { el } from '../elements.ts';
 import type { CsvwColumnShape, CsvwShape } from '../generated/api.ts';
-import { question } from '../loading.ts';
+import { question, type Loaded } from '../loading.ts';
 import { shown } from '../panels/waiting.ts';
 import { askedAs, toPath } from './address.ts';
 import { toHash, type ExportQuery } from './query.ts';
@@ -21,8 +21,13 @@ const FRONT_COLUMNS: readonly Pick<CsvwColumnShape, 'name' | 'datatype' | 'dc:de
 export function mountCitation(host: HTMLElement, store: ExportStore, tell: Tell): void {
   const body = el('div', {});
   host.append(el('section', { class: 'described', 'aria-label': 'Columns, citation and licences' }, body));
-  const described = question<CsvwShape>((answer) => body.replaceChildren(...shown(answer, (told) => draw(store.state, told))));
-  const ofFronts = question<string>((answer) => body.replaceChildren(...shown(answer, (citation) => [...columns(FRONT_COLUMNS), ...cite(store.state, citation)])));
+  const described = question<CsvwShape>((answer) => show(answer, (told) => draw(store.state, told)));
+  const ofFronts = question<string>((answer) => show(answer, (citation) => [...columns(FRONT_COLUMNS), ...cite(store.state, citation)]));
+
+  /** What goes wrong is told once, where the size stands. */
+  function show<T>(answer: Loaded<T>, drawn: (value: T) => Node[]): void {
+    body.replaceChildren(...(answer.kind === 'failed' ? [] : shown(answer, drawn)));
+  }
 
   store.follow((now, before) => {
     if (now !== before && toHash({ ...now, format: 'csv' }) === toHash({ ...before, format: 'csv' })) return;

@@ -43,11 +43,12 @@ export function mountDownload(host: HTMLElement, store: ExportStore, tell: Tell,
   }
 
   function turn(isFetching: boolean): void {
+    // What is hidden loses the focus, which belongs to the button that takes its place.
+    const hadFocus = document.activeElement === (isFetching ? start : stop);
     bar.hidden = stop.hidden = !isFetching;
+    start.hidden = isFetching;
     bar.removeAttribute('value');
     fault.textContent = '';
-    const hadFocus = document.activeElement === (isFetching ? start : stop);
-    start.hidden = isFetching;
     if (hadFocus) (isFetching ? stop : start).focus();
   }
 

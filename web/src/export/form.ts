@@ -1,5 +1,6 @@
 // The choices. Those that do not count for what is asked are out of sight, and kept for when they do.
 import { api, type TaxonLine } from '../api.ts';
+import { day } from '../desk/words.ts';
 import { el } from '../elements.ts';
 import { question } from '../loading.ts';
 import { taxonBox } from '../panels/taxonBox.ts';
@@ -28,7 +29,7 @@ export function mountForm(form: HTMLElement, store: ExportStore, tell: Tell): vo
     const [groups, regions, editions] = await Promise.all([api.groups(signal), api.regions(signal), api.editions(signal)]);
     group.offer(groups.groups.flatMap(({ name }) => name === null ? [] : [[name, name] as const]));
     region.offer(regions.regions.map((name) => [name, name] as const));
-    edition.offer(editions.editions.filter(({ withdrawn }) => withdrawn === null).map(({ id, title, frozenAt }) => [id, `${title}, frozen ${frozenAt.slice(0, 10)} (${id.slice(0, 8)})`] as const));
+    edition.offer(editions.editions.filter(({ withdrawn }) => !withdrawn).map(({ id, title, frozenAt }) => [id, `${title}, frozen ${day(frozenAt)} (${id.slice(0, 8)})`] as const));
   });
 
   store.follow((now) => {
@@ -62,7 +63,7 @@ function years(store: ExportStore): HTMLElement {
   const fault = el('p', { class: 'fault', id: 'years-fault', role: 'alert' });
   const input = (part: 'from' | 'to', label: string) => {
     const box = el('input', { type: 'text', id: part, autocomplete: 'off', placeholder: 'any', 'aria-describedby': 'years-about years-fault', change: () => store.change({ [part]: box.value.trim() || null }) });
-    store.follow((now) => { box.value = now[part] ?? ''; });
+    store.follow((now) => fill(box, now[part]));
     return el('div', {}, el('label', { for: part }, label), box);
   };
   const whole = el('fieldset', { class: 'field' }, el('legend', {}, 'Years'), el('div', { class: 'pair' }, input('from', 'From'), input('to', 'To')),
@@ -78,11 +79,16 @@ function typed(store: ExportStore, part: 'box', label: string, example: string, 
   const fault = el('p', { class: 'fault', id: `${part}-fault`, role: 'alert' });
   const input = el('input', { type: 'text', id: part, autocomplete: 'off', placeholder: example, 'aria-describedby': `${part}-fault`, change: () => store.change({ [part]: input.value.trim() || null }) });
   store.follow((now) => {
-    input.value = now[part] ?? '';
+    fill(input, now[part]);
     fault.textContent = faultIn(now[part]);
     input.setAttribute('aria-invalid', String(fault.textContent !== ''));
   });
   return el('div', { class: 'field' }, el('label', { for: part }, label), input, fault);
+}
+
+/** Shows what is chosen, unless somebody is typing there: what is half written is not the page's to change. */
+function fill(input: HTMLInputElement, text: string | null): void {
+  if (document.activeElement !== input || input.value.trim() === '') input.value = text ?? '';
 }
 
 /** A list that the server fills; what the address names stays chosen even where the list lacks it. */
