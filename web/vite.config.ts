@@ -7,5 +7,5 @@ export default defineConfig(({ mode }) => ({
   server: { proxy: mode === 'mock' ? {} : { '/api': 'http://localhost:5080' } },
   // No test measures time; a busy machine may take what it needs.
   test: { testTimeout: 120_000, hookTimeout: 120_000 },
-  build: { rollupOptions: { input: ['index.html', 'desk.html'] }, target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 700 },
+  build: { rollupOptions: { input: ['index.html', 'desk.html', 'export.html'] }, target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 700 },
 }));

@@ -66,6 +66,8 @@ public static class ServerHost
         api.MapDoubts();
         api.MapSquares();
         api.MapPlaces();
+        api.MapRegions();
+        api.MapGroups();
         api.MapExports();
         api.MapEditions();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();
@@ -76,6 +78,8 @@ public static class ServerHost
         personal.MapRecorders();
         personal.MapTaxonChanges();
         personal.MapRecordExports();
+        personal.MapFreezing();
+        personal.MapScheme();
         app.MapGroup("/ogc").AddEndpointFilter<EditionTag>().MapOgc();
         app.MapTileMatrixSets();
         app.MapHealth();

@@ -29,9 +29,10 @@ import { mountSearch } from './panels/search.ts';
 import { mountSpecies } from './panels/species.ts';
 import { mountTakeAway } from './panels/takeAway.ts';
 import { mountYears } from './panels/years.ts';
+import { readScheme } from './scheme.ts';
 import { makeStore } from './store.ts';
 
-const store = makeStore(window.location, window.history);
+const store = makeStore(window.location, window.history, await readScheme());
 
 const land = makeLand();
 const presence = makePresence(store);

@@ -57,15 +57,18 @@ export const START: ViewState = {
   zoom: 2.9,
 };
 
-/** The hash of a state, without the leading #; what equals the start is left out. */
-export function toHash(state: ViewState): string {
+/**
+ * The hash of a state, without the leading #; what equals the start is left out. Where the scheme begins with other periods than this program, they always stand there, so that a
+ * link keeps its meaning when the scheme changes its mind.
+ */
+export function toHash(state: ViewState, schemePeriods = START.periods): string {
   const parts: string[] = [];
   const put = (name: string, value: string, start: string) => {
     if (value !== start) parts.push(`${name}=${readable(value)}`);
   };
   put('taxon', state.taxon ?? '', '');
   put('grid', state.size, START.size);
-  put('periods', state.periods.join(','), START.periods.join(','));
+  put('periods', state.periods.join(','), schemePeriods.join() === START.periods.join() ? START.periods.join(',') : '');
   put('mode', state.mode, START.mode);
   put('colour', state.shading, START.shading);
   put('year', state.year === null ? '' : String(state.year), '');
@@ -78,14 +81,14 @@ export function toHash(state: ViewState): string {
   return parts.join('&');
 }
 
-/** The state of a hash, with or without the leading #. What cannot be read takes its start value. */
-export function fromHash(hash: string): ViewState {
+/** The state of a hash, with or without the leading #. What cannot be read takes its start value; periods that are not named are the scheme's. */
+export function fromHash(hash: string, schemePeriods = START.periods): ViewState {
   const given = new URLSearchParams(hash.replace(/^#/, ''));
   const [centre, zoom] = readAt(given.get('at'));
   return {
     taxon: given.get('taxon') || null,
     size: oneOf(SIZES, given.get('grid'), START.size),
-    periods: readPeriods(given.get('periods')),
+    periods: readPeriods(given.get('periods'), schemePeriods),
     mode: oneOf(MODES, given.get('mode'), START.mode),
     shading: oneOf(SHADINGS, given.get('colour'), START.shading),
     year: readYear(given.get('year')),
@@ -99,8 +102,8 @@ export function fromHash(hash: string): ViewState {
   };
 }
 
-// Commas and slashes are legal in a hash; leaving them bare keeps a link readable.
-const readable = (value: string) => encodeURIComponent(value).replaceAll('%2C', ',').replaceAll('%2F', '/');
+/** A value in a hash. Commas and slashes are legal there; leaving them bare keeps a link readable. */
+export const readable = (value: string) => encodeURIComponent(value).replaceAll('%2C', ',').replaceAll('%2F', '/');
 
 const atText = ({ centre, zoom }: ViewState) => `${Math.round(centre[0])},${Math.round(centre[1])},${Number(zoom.toFixed(2))}`;
 
@@ -112,9 +115,9 @@ function readAt(text: string | null): [readonly [number, number], number] {
 
 const periodsIn = (text: string | null) => (text ?? '').split(',').map((p) => p.trim()).filter((p) => p !== '');
 
-function readPeriods(text: string | null): readonly string[] {
+function readPeriods(text: string | null, start: readonly string[]): readonly string[] {
   const periods = periodsIn(text);
-  return periods.length > 0 ? periods : START.periods;
+  return periods.length > 0 ? periods : start;
 }
 
 /** Two periods or none: one alone cannot be compared. */
@@ -127,6 +130,7 @@ function readYear(text: string | null): number | null {
   return text !== null && /^\d{4}$/.test(text) ? Number(text) : null;
 }
 
-function oneOf<T extends string>(allowed: readonly T[], given: string | null, start: T): T {
+/** The value given, if it is one of those allowed. */
+export function oneOf<T extends string>(allowed: readonly T[], given: string | null, start: T): T {
   return allowed.find((value) => value === given) ?? start;
 }

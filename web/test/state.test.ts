@@ -28,4 +28,16 @@ describe('the address of a view', () => {
   test('what cannot be read takes its start value', () => {
     expect(fromHash('grid=3km&mode=x&year=soon&at=1,2&quality=&panel=?&periods=,&over=clouds&compare=2010/2019')).toEqual(START);
   });
+
+  test("a scheme's own periods are those of an address without periods, and always stand in it", () => {
+    const own = ['1990/1999', '2000/..'];
+    expect(fromHash('', own).periods).toEqual(own);
+    for (const periods of [own, START.periods, ['../..']]) {
+      const hash = toHash({ ...START, periods }, own);
+      expect(hash).toContain('periods=');
+      expect(fromHash(hash, own).periods).toEqual(periods);
+      // The link means the same at a scheme that begins with others.
+      expect(fromHash(hash, ['2005']).periods).toEqual(periods);
+    }
+  });
 });

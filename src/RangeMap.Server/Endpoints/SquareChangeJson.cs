@@ -30,7 +30,9 @@ internal sealed record GroupVisitsJson(string? Group, int Before, int After);
 /// <param name="Change">gained, lost, kept, not-surveyed-before or not-surveyed-after.</param>
 /// <param name="Before">Records in the earlier period.</param>
 /// <param name="After">Records in the later period.</param>
-internal sealed record SpeciesChangeJson(string Id, string ScientificName, string? VernacularName, string? Group, string Change, int Before, int After)
+internal sealed record SpeciesChangeJson(
+    string Id, string ScientificName, string? VernacularName, string? Group,
+    [property: Words("gained", "lost", "kept", "not-surveyed-before", "not-surveyed-after")] string Change, int Before, int After)
 {
     public static SpeciesChangeJson Of(SpeciesChange found) => new(
         found.Taxon.Id, found.Taxon.ScientificName, found.Taxon.VernacularName, found.Taxon.Group, FateWords.Of(found.Fate), found.Before, found.After);

@@ -53,6 +53,7 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
         { "/api/v1/exports/tiles?taxon=nulla", "nulla" },
         { "/api/v1/exports/tiles?taxon=aperta", "no square" },
         { "/api/v1/editions/12", "no frozen edition" },
+        { "/api/v1/regions?edition=0123456789abcdef", "no frozen edition" },
         { "/api/v1/editions/..%2F..%2Fetc%2Fpasswd", "no frozen edition" },
         { "/api/v1/editions/0123456789abcdef/citation.cff", "no frozen edition" },
         { "/api/v1/editions/0123456789abcdef/datacite.json", "no frozen edition" },

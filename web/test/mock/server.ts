@@ -29,7 +29,9 @@ function jsonFor(kind: string | undefined, id: string | undefined, what: string 
   if (kind === 'squares' && id !== undefined && what === 'change') return answers.squareChange(id, query.get('from') ?? '', query.get('to') ?? '');
   if (kind === 'squares' && id !== undefined) return answers.square(id, query.get('taxon'), periods);
   if (kind === 'places') return answers.places(query.get('q') ?? '');
-  if (kind === 'editions') return { editions: [] };
+  if (kind === 'editions') return { liveState: 1, editions: [] };
+  if (kind === 'groups') return { groups: [{ name: 'Invented bees', taxa: 3, withRecords: 3 }] };
+  if (kind === 'regions') return { regions: ['England', 'Scotland'] };
   if (kind === 'exports') return { rows: 120, atMost: false, bytes: 8_400 };
   if (kind !== 'taxa') return null;
   if (id === undefined) return answers.taxa(query.get('q') ?? '');

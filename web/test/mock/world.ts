@@ -20,7 +20,7 @@ export const TAXA: Taxon[] = [
 function taxon(id: string, scientificName: string, vernacularName: string | null, [season]: string[], marks: string | null): Taxon {
   return {
     id, scientificName, vernacularName, rank: 'species', group: 'Invented bees', records: 0, firstYear: 2001, lastYear: 2025, sensitive: id === 'T3',
-    aggregate: null, members: [], notes: { marks, season: season ?? null }, grids: ['10km', '5km', '2km', '1km'],
+    aggregate: null, members: [], notes: { ...(marks === null ? {} : { marks }), ...(season === undefined ? {} : { season }) }, grids: ['10km', '5km', '2km', '1km'],
   };
 }
 
