@@ -25,6 +25,8 @@ internal static class ImportMixed
             if (round == 0) // later rounds stand on what this one left in memory
                 Console.WriteLine($"  compiling included; {answer!.Figures.Accepted} accepted, {answer.Figures.Refused} refused; memory at most {PeakMb()} MB");
             ours = ours?.And(run) ?? run;
+            if (round == 0)
+                await AddMoreAsync(file, data);
             if (!File.Exists(Shell))
                 continue;
             var other = LoadWithShell(file);
@@ -36,7 +38,6 @@ internal static class ImportMixed
         ours!.Print(rows, "rows");
         if (peer is not null)
             ours.PrintRatio(peer);
-        await AddMoreAsync(file, data);
         Clear(data);
     }
 
