@@ -76,7 +76,8 @@ public sealed record SimulatedArrivals
                     continue;
                 var length = 1 + chance.NextIndex(12);
                 var likely = Math.Min(0.98, Detection * Math.Log(1 + length) / Math.Log(7));
-                visits.Add(new(year, length, year >= arrival && chance.NextChance(likely)));
+                var found = year >= arrival && chance.NextChance(likely);
+                visits.Add(new(year, Math.Max(1, length + (found ? 1 : 0)), found));
             }
         }
 

@@ -5,9 +5,9 @@ public sealed class ArrivalFit
 {
     private readonly double[][] _reached;
 
-    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
+    private ArrivalFit(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surfaceAtDetection, ArrivalSurface surface, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options, double[][] reached, SquareArrivalYear[] squares)
     {
-        (Sites, Surface, Detection, DetectionError, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surface, detection, detectionError, unsuited, years, options, reached, squares);
+        (Sites, SurfaceAtDetection, Surface, Detection, DetectionError, UnsuitedShare, Years, Options, _reached, Squares) = (sites, surfaceAtDetection, surface, detection, detectionError, unsuited, years, options, reached, squares);
         LastVisit = sites.SelectMany(site => site.Visits).Max(visit => visit.Year);
     }
 
@@ -32,7 +32,11 @@ public sealed class ArrivalFit
     /// <summary>Where distances are measured from.</summary>
     public PlanePoint Origin => Surface.Basis.Origin;
 
+    /// <summary>The surface with all of its uncertainty.</summary>
     internal ArrivalSurface Surface { get; }
+
+    /// <summary>The surface were the detection known: what draws begin with that draw the detection too.</summary>
+    internal ArrivalSurface SurfaceAtDetection { get; }
 
     internal DetectionError? DetectionError { get; }
 
@@ -64,8 +68,9 @@ public sealed class ArrivalFit
         return early > 0 && slowness > 0 ? early / slowness : null;
     }
 
-    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surface, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options)
+    internal static ArrivalFit Of(IReadOnlyList<ArrivalSite> sites, ArrivalSurface surfaceAtDetection, DetectionCurve detection, DetectionError? detectionError, double unsuited, YearLadder years, ArrivalOptions options)
     {
+        var surface = detectionError is null ? surfaceAtDetection : surfaceAtDetection.With(detectionError);
         var (reached, squares) = (new double[sites.Count][], new SquareArrivalYear[sites.Count]);
         Parallel.For(0, sites.Count, i =>
         {
@@ -79,7 +84,7 @@ public sealed class ArrivalFit
             reached[i] = chances;
             squares[i] = SquareArrivalYear.Of(mean, chances, years);
         });
-        return new(sites, surface, detection, detectionError, unsuited, years, options, reached, squares);
+        return new(sites, surfaceAtDetection, surface, detection, detectionError, unsuited, years, options, reached, squares);
     }
 }
 

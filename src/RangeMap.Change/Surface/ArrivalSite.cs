@@ -2,7 +2,7 @@ namespace RangeMap.Change;
 
 /// <summary>One visit to a square as the arrival model reads it.</summary>
 /// <param name="Year">When, in years (or another unit of time).</param>
-/// <param name="ListLength">Taxa of the group noted, the species itself left out; not negative.</param>
+/// <param name="ListLength">Taxa of the group noted, the species itself among them; at least 1, as which a visit without any find counts.</param>
 /// <param name="Found">True where the species was found.</param>
 public readonly record struct ArrivalVisit(int Year, int ListLength, bool Found);
 

@@ -5,6 +5,14 @@ namespace RangeMap.Change;
 /// <summary>The fitted surface of arrival years: weights of the basis with their covariance, and the scatter of single squares round it.</summary>
 internal sealed record ArrivalSurface(SurfaceBasis Basis, Vector<double> Weights, Matrix<double> Covariance, double Scatter, double Roughness)
 {
+    /// <summary>The same surface with the uncertainty of the detection added to its own: to first order in it, as the weights move with a and b (docs/methods/arrival-surface.md, eq. 14).</summary>
+    public ArrivalSurface With(DetectionError detection)
+    {
+        var (a, b) = (detection.WithA, detection.WithB);
+        var both = a.OuterProduct(b);
+        return this with { Covariance = Covariance + detection.Aa * a.OuterProduct(a) + detection.Ab * (both + both.Transpose()) + detection.Bb * b.OuterProduct(b) };
+    }
+
     /// <summary>Mean arrival at a place and the standard error of that mean.</summary>
     public (double Mean, double Error) At(PlanePoint point)
     {

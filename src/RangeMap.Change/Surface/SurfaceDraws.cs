@@ -17,7 +17,7 @@ internal static class SurfaceDraws
         if (rows.Length == 0)
             return [.. Enumerable.Range(0, fit.Options.Draws).Select(_ => (Array.Empty<double>(), fit.Detection))];
         var design = Matrix<double>.Build.DenseOfRowArrays(rows);
-        var factor = fit.Surface.Covariance.Cholesky().Factor;
+        var factor = fit.SurfaceAtDetection.Covariance.Cholesky().Factor;
         return [.. Enumerable.Range(0, fit.Options.Draws).Select(draw =>
         {
             var chance = new Pcg(fit.Options.Seed, (ulong)draw);

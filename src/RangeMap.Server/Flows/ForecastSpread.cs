@@ -78,13 +78,19 @@ internal static class ForecastSpread
         return fit.Sites.Skip(1).Min(site => PlanePoint.Km(new(first.X, first.Y), new(site.X, site.Y)));
     }
 
+    private static ArrivalVisit VisitOf(VisitList visit, HashSet<int> own)
+    {
+        var (others, found) = (visit.Taxa.Count(number => !own.Contains(number)), visit.Taxa.Any(own.Contains));
+        return new(DateOnly.FromDayNumber(visit.Day).Year, Math.Max(1, others + (found ? 1 : 0)), found);
+    }
+
     /// <summary>Squares with land, and any visited one, with all visits of the taxon's group that are dated to the day.</summary>
     private static (List<Square> Squares, List<ArrivalSite> Sites) SitesOf(DataSnapshot data, Taxon taxon, SquareSize size)
     {
         var own = data.WithMembers(taxon).Select(member => member.Number).ToHashSet();
         var visits = data.VisitLists(taxon.Group, size).GroupBy(visit => visit.Square).ToDictionary(
             group => group.Key,
-            group => group.Select(visit => new ArrivalVisit(DateOnly.FromDayNumber(visit.Day).Year, visit.Taxa.Count(number => !own.Contains(number)), visit.Taxa.Any(own.Contains))).ToArray());
+            group => group.Select(visit => VisitOf(visit, own)).ToArray());
         var land = size is SquareSize.Km10 or SquareSize.Km5 ? new[] { GridId.British, GridId.Irish }.SelectMany(grid => BaseGeography.Squares.Of(grid, size)) : [];
         var squares = land.Concat(visits.Keys).Distinct().OrderBy(square => square.Code).ToList();
         return (squares, [.. squares.Select(square =>

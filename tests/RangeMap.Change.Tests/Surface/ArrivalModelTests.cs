@@ -98,6 +98,43 @@ public class ArrivalModelTests(ITestOutputHelper output)
         }
     }
 
+    /// <summary>Short lists, each of what the visit found: a visit that found nothing is not on record, as in most schemes.</summary>
+    [Fact]
+    public void ListsOfWhatWasFoundAloneDateArrivalsWithoutBias()
+    {
+        const double detection = 0.15, speed = 8;
+        var (errors, covered) = (new List<double>(), 0);
+        for (ulong seed = 1; seed <= 6; seed++)
+        {
+            var chance = new Pcg(seed, 3);
+            var (sites, arrivals) = (new List<ArrivalSite>(), new List<double>());
+            for (var square = 0; square < 500; square++)
+            {
+                var (x, y) = (10.0 * (square % 20), 10.0 * (square / 20));
+                var arrival = 2000 + PlanePoint.Km(new(x, y), new(100, 0)) / speed + chance.NextNormal();
+                var visits = new List<ArrivalVisit>();
+                for (var visit = 0; visit < 60; visit++)
+                {
+                    var year = 1995 + chance.NextIndex(30);
+                    var found = year + 0.5 >= arrival && chance.NextChance(detection);
+                    var length = (found ? 1 : 0) + Enumerable.Range(0, 12).Count(_ => chance.NextChance(0.1));
+                    if (length > 0)
+                        visits.Add(new(year, length, found));
+                }
+
+                sites.Add(new(x, y, visits));
+                arrivals.Add(arrival);
+            }
+
+            var fit = ArrivalModel.Fit(sites, new(100, 0)).Fit!;
+            covered += ArrivalSpeed.Of(fit)!.Value.Interval.Contains(speed) ? 1 : 0;
+            errors.Add(Enumerable.Range(0, sites.Count).Where(i => arrivals[i] < 2020).Average(i => fit.Squares[i].Surface - arrivals[i]));
+        }
+
+        Assert.True(covered >= 5, $"{covered} of 6");
+        Assert.InRange(errors.Average(), -0.3, 0.3);
+    }
+
     [Theory]
     [InlineData(0.05)]
     [InlineData(0.3)]

@@ -56,21 +56,27 @@ public sealed class DemoTruthTests(DemoTruthTests.MadeDemo demo) : IClassFixture
         Assert.All(answer.Hindcast, cut => Assert.NotEqual(cut.Model is null, cut.Refused is null));
     }
 
-    [Theory]
-    [InlineData(2015)]
-    [InlineData(2020)]
-    [InlineData(2025)]
-    public void TheTrueFrontRunsWithinTheBandThatIsDrawn(int year)
+    [Fact]
+    public void TheTrueFrontRunsWithinTheBandThatIsDrawn()
     {
-        var front = DrawFronts.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, year.ToString(System.Globalization.CultureInfo.InvariantCulture)).Fronts.Single();
-        Assert.NotEmpty(front.Lines);
-        var band = front.Band.ToHashSet();
-        // The middle of the seasons of recording; a square lies on the true front when its mean arrival lies within a third of a year of it.
-        var onFront = demo.TrueMeans.Where(square => Math.Abs(square.Value - year - MidSeason) < 1 / 3.0).ToList();
-        Assert.True(onFront.Count >= 20, $"{onFront.Count} squares on the true front");
-        var within = onFront.Count(square => band.Contains(square.Key));
-        Assert.True(within >= 0.9 * onFront.Count, $"{within} of {onFront.Count} squares of the true front of {year} lie in the band");
-        Assert.True(front.Band.Count < 0.25 * demo.TrueMeans.Count, $"the band is {front.Band.Count} squares wide and tells little");
+        var (squares, held) = (0, 0);
+        for (var year = 2012; year <= 2025; year++)
+        {
+            var front = DrawFronts.Answer(demo.Data, demo.Data.Find("cindrava-adventa"), SquareSize.Km10, year.ToString(System.Globalization.CultureInfo.InvariantCulture)).Fronts.Single();
+            Assert.NotEmpty(front.Lines);
+            var band = front.Band.ToHashSet();
+            // The middle of the seasons of recording; a square lies on the true front when its mean arrival lies within a third of a year of it.
+            var onFront = demo.TrueMeans.Where(square => Math.Abs(square.Value - year - MidSeason) < 1 / 3.0).ToList();
+            Assert.True(onFront.Count >= 10, $"{onFront.Count} squares on the true front of {year}");
+            var within = onFront.Count(square => band.Contains(square.Key));
+            // The interval is that of a single place; squares beside each other err together, so a single year may lie lower than all of them.
+            Assert.True(within >= 0.8 * onFront.Count, $"{within} of {onFront.Count} squares of the true front of {year} lie in the band");
+            Assert.True(front.Band.Count < 0.25 * demo.TrueMeans.Count, $"the band is {front.Band.Count} squares wide and tells little");
+            (squares, held) = (squares + onFront.Count, held + within);
+        }
+
+        TestContext.Current.SendDiagnosticMessage("{0} of {1} squares of the true fronts lie in their bands", held, squares);
+        Assert.True(held >= 0.9 * squares, $"{held} of {squares} squares of the true fronts lie in their bands");
     }
 
     [Fact]
