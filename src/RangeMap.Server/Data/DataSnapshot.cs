@@ -45,6 +45,9 @@ public sealed class DataSnapshot
     /// <summary>Answers worth keeping while the edition lasts.</summary>
     internal AnswerCache Answers { get; } = new();
 
+    /// <summary>Tiles that were sent, by address.</summary>
+    internal AddressedTiles Addressed { get; } = new();
+
     /// <summary>Taxa with their number of records and years.</summary>
     public IReadOnlyList<TaxonSummary> Summaries => Answers.GetOrMake("summaries", Summarise);
 

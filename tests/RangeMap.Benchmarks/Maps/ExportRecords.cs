@@ -20,7 +20,7 @@ internal static class ExportRecords
 
     private static async Task Measure(DataFolder folder, ExportQuestion question, ExportFormat format, string path)
     {
-        var size = MakeExport.Size(folder, question, format);
+        var size = await EstimateSize.OfAsync(folder, question, format, CancellationToken.None);
         var timing = await Timing.OfAsync($"{question.Table.Name} to {format}", () => MakeExport.WriteAsync(folder, question, format, Fresh(path), null, CancellationToken.None), runs: 1);
         timing.Print(size.Rows, "rows");
     }
