@@ -9,6 +9,12 @@ internal sealed class OfficialSchema
     /// <summary>Schemas that files name by address, and the file that has them. Older than asked for, but no answer here states a coordinate system by it.</summary>
     private static readonly Dictionary<string, string> ByAddress = new() { ["https://proj.org/schemas/v0.7/projjson.schema.json"] = "tms-2.0/projJSON.json" };
 
+    /// <summary>
+    /// The schema of further dimensions says in words that it is for those beside space and time, but "additionalProperties" does not see what the neighbour in the same
+    /// "allOf" describes, and so would ask of space and time what the schema of these forbids. The words are taken as what is meant.
+    /// </summary>
+    private const string BeyondExtents = "beyond those described in temporal and spatial.";
+
     private readonly JsonObject _parts = [];
     private readonly JsonSchema _schema;
 
@@ -56,6 +62,11 @@ internal sealed class OfficialSchema
             return;
         members.Remove("$id");
         members.Remove("$schema");
+        // OpenAPI 3.0 has no type of null and says so beside the type.
+        if (members["nullable"]?.GetValueKind() == System.Text.Json.JsonValueKind.True && members["type"] is JsonValue type)
+            members["type"] = new JsonArray((string)type!, "null");
+        if (members["additionalProperties"] is JsonObject further && ((string?)further["description"])?.EndsWith(BeyondExtents, StringComparison.Ordinal) == true)
+            members["properties"] = new JsonObject { ["spatial"] = true, ["temporal"] = true };
         foreach (var (name, value) in members.ToList())
         {
             if (name == "$ref" && value is JsonValue)
