@@ -7,7 +7,7 @@ namespace RangeMap.Benchmarks;
 internal static class Machine
 {
     private const string Processors = "/proc/cpuinfo";
-    private const string Load = "/proc/loadavg";
+    private const string LoadFile = "/proc/loadavg";
     private const string Self = "/proc/self/stat";
 
     /// <summary>The kernel tells processor times in this unit on every machine that Linux runs on today (USER_HZ).</summary>
@@ -38,7 +38,13 @@ internal static class Machine
     /// <summary>Others on the machine lengthen wall times; the processor times beside them tell.</summary>
     public static void DescribeLoad()
     {
-        if (File.Exists(Load))
-            Console.WriteLine($"load average: {string.Join(' ', File.ReadAllText(Load).Split(' ')[..3])}");
+        if (File.Exists(LoadFile))
+            Console.WriteLine($"load average: {Load()}");
     }
+
+    /// <summary>Load averages of the last one, five and fifteen minutes.</summary>
+    public static string Load() => File.Exists(LoadFile) ? string.Join(' ', File.ReadAllText(LoadFile).Split(' ')[..3]) : "not told";
+
+    /// <summary>The most memory that this process has held so far, megabytes.</summary>
+    public static long PeakMb() => System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
 }
