@@ -69,6 +69,8 @@ public static class ServerHost
         api.MapDoubts();
         api.MapSquares();
         api.MapPlaces();
+        api.MapRegions();
+        api.MapGroups();
         api.MapExports();
         api.MapEditions();
         var personal = app.MapGroup("/api/v1").AddEndpointFilter<PersonalAnswers>();
@@ -79,6 +81,8 @@ public static class ServerHost
         personal.MapRecorders();
         personal.MapTaxonChanges();
         personal.MapRecordExports();
+        personal.MapFreezing();
+        personal.MapScheme();
         app.MapGroup("/ogc").AddEndpointFilter<EditionTag>().MapOgc();
         app.MapTileMatrixSets();
         app.MapHealth();

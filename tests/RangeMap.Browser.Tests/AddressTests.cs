@@ -9,6 +9,9 @@ public class AddressTests(DemoSite site)
     [Fact]
     public Task ACopiedAddressShowsTheSameView() => site.VisitAsync(async visitor =>
     {
+        // The lines of the front need the arrival model, in squares of either size.
+        await site.AskFirstAsync("/api/v1/taxa/cindrava-adventa/fronts");
+        await site.AskFirstAsync("/api/v1/taxa/cindrava-adventa/fronts?grid=5km");
         await visitor.OpenAsync(Visitor.Arriving);
         await visitor.Page.GetByLabel("Arrival", new() { Exact = true }).CheckAsync();
         await visitor.Page.GetByLabel("5 km", new() { Exact = true }).CheckAsync();

@@ -25,6 +25,7 @@ public class ChangeTests(DemoSite site)
         await visitor.OpenAsync(Retreating);
         var leaf = visitor.Page.Locator("#leaf-change");
         await Expect(leaf.Locator(".opening")).ToContainTextAsync("southern margin drew back");
+        await leaf.GetByText("The figures", new() { Exact = true }).ClickAsync();
         await Expect(leaf.GetByRole(AriaRole.Heading, new() { Name = "Effort" })).ToBeVisibleAsync();
         await leaf.GetByText("The same in words").ClickAsync();
         await Expect(leaf.Locator(".estimators")).ToContainTextAsync("Southern margin");

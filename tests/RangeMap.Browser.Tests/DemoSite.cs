@@ -46,6 +46,16 @@ public sealed class DemoSite : IAsyncLifetime
         return server;
     }
 
+    /// <summary>Asks for what the server reckons long at the first time and then keeps, so that no page waits for it.</summary>
+    public async Task AskFirstAsync(string path)
+    {
+        if (_server is null)
+            return;
+        using var client = new HttpClient { Timeout = TimeSpan.FromMinutes(3) };
+        using var answer = await client.GetAsync(new Uri(Address, path), TestContext.Current.CancellationToken);
+        answer.EnsureSuccessStatusCode();
+    }
+
     /// <summary>The address that a started server listens on.</summary>
     public static Uri AddressOf(WebApplication server) => new(server.Urls.Single());
 

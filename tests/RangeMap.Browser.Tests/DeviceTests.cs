@@ -16,6 +16,8 @@ public class DeviceTests(DemoSite site)
     public Task NothingIsWiderThanAPhone(string view) => site.VisitAsync(
         async visitor =>
         {
+            // The lines of the front need the arrival model.
+            await site.AskFirstAsync("/api/v1/taxa/cindrava-adventa/fronts");
             await visitor.OpenAsync(view);
             Assert.Equal(390, await visitor.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));
             await Expect(visitor.Page.Locator("#map")).ToBeInViewportAsync();

@@ -7,12 +7,7 @@ namespace RangeMap.Browser.Tests;
 public class ForecastTests(DemoSite site) : IAsyncLifetime
 {
     /// <summary>The first forecast of a species fits the model eleven times, which a debug build takes its time for.</summary>
-    public async ValueTask InitializeAsync()
-    {
-        using var client = new HttpClient { Timeout = TimeSpan.FromMinutes(3) };
-        using var answer = await client.GetAsync(new Uri(site.Address, "/api/v1/taxa/cindrava-adventa/forecast"), TestContext.Current.CancellationToken);
-        answer.EnsureSuccessStatusCode();
-    }
+    public async ValueTask InitializeAsync() => await site.AskFirstAsync("/api/v1/taxa/cindrava-adventa/forecast");
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync()

@@ -22,7 +22,7 @@ public partial class SpreadTests(DemoSite site)
     {
         await visitor.OpenAsync($"{Visitor.Arriving}&mode=arrival&panel=spread");
         await Expect(visitor.Details.Locator(".advance .front")).ToHaveCountAsync(1);
-        await Expect(visitor.Details.Locator(".advance .dot")).ToHaveCountAsync(await visitor.SquaresToldAsync());
+        await Expect(visitor.Details.Locator(".advance .dot circle")).ToHaveCountAsync(await visitor.SquaresToldAsync());
     });
 
     [Fact]

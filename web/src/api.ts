@@ -1,207 +1,82 @@
-// The only place that fetches. Types mirror the server's answers under /api/v1.
+// The only place that fetches as anyone. The answers' types are made from the server's description of itself (web/api/openapi.json).
+import type * as answers from './generated/api.ts';
 import type { Quality, Size, ViewState } from './state.ts';
 
-export interface TaxonLine {
-  id: string;
-  scientificName: string;
-  vernacularName: string | null;
-  rank: string | null;
-  group: string | null;
-  records: number;
-  firstYear: number | null;
-  lastYear: number | null;
-  sensitive: boolean;
-}
+/** A map as it is read beside its tiles, which bring the outlines. */
+type WithoutOutlines<M extends { features: { properties: unknown }[] }> = Omit<M, 'features'> & { features: Pick<M['features'][number], 'properties'>[] };
 
-export interface Taxon extends TaxonLine {
-  aggregate: string | null;
-  members: string[];
-  notes: { marks?: string | null; season?: string | null } | null;
-  grids: string[];
-}
-
-export interface Omitted { tooCoarse: number; betweenPeriods: number; belowQuality: number }
+export type TaxonLine = answers.TaxonJson;
+/** The first of the taxa found, and how many there are in all. */
+export type TaxaFound = answers.TaxaJson;
+export type Taxon = answers.TaxonDetailJson;
+export type Omitted = answers.OmittedShape;
 
 /** Properties of a square, in tiles and in GeoJSON alike; `period` and `latest` count from 0 in the periods asked. */
-export interface SquareProperties { square: string; grid: string; first: number; last: number; records: number; period: number; latest: number }
+export type SquareProperties = Pick<answers.PresenceSquareShape, 'square' | 'grid' | 'first' | 'last' | 'records' | 'period' | 'latest'> & {
+  /** Records in each period asked, left out where there are none. */
+  [recordsIn: `p${number}`]: number | undefined;
+};
+export type Presence = Omit<answers.PresenceShape, 'features'> & { features: { properties: SquareProperties }[] };
+export type Arrivals = WithoutOutlines<answers.ArrivalsShape>;
 
-export interface Presence {
-  features: { properties: SquareProperties }[];
-  omitted: Omitted;
-  periods: string[];
-  edition: string | null;
-}
+/** Arrivals by the arrival model; `refused` says what is missing where there are none. */
+export type Modelled = WithoutOutlines<answers.ModelledArrivalsShape>;
+export type ModelledSquare = answers.ModelledSquareShape;
 
-export interface Arrivals { features: { properties: { square: string; grid: string; year: number } }[] }
-
-export interface Estimator {
-  method: string;
-  label: string | null;
-  kmPerYear: number | null;
-  low: number | null;
-  high: number | null;
-  n: number;
-  note: string | null;
-  refused: string | null;
-}
-
-export interface Phase { from: number; to: number; kmPerYear: number; low: number; high: number; movement: string }
-
-/** A square found far ahead of the front, which is measured without it and what spread from it. */
-export interface Jump { square: string | null; year: number; kmAhead: number; kmFromNearest: number; squares: number }
-
-export interface Sector { bearing: number; kmPerYear: number | null; low: number | null; high: number | null; n: number }
-
-export interface Spread {
-  taxon: string;
-  squares: number;
-  firstYear: number | null;
-  lastYear: number | null;
-  origin: { square: string; easting: number; northing: number; how: string } | null;
-  estimators: Estimator[];
-  sectors: Sector[];
-  phases: Phase[];
-  jumps: Jump[];
-  originRange: { squares: number; low: number; high: number } | null;
-  summary: string | null;
-  points: { square: string; year: number; distanceKm: number }[];
-  line: { slope: number; intercept: number } | null;
-}
+/** Only the spread of a plain table, which no route gives, has no chart. */
+export type Spread = answers.SpreadJson & { points: answers.PointJson[] };
+export type Estimator = answers.EstimateJson;
+export type Phase = answers.PhaseJson;
+export type Jump = answers.JumpJson;
+export type Sector = answers.SectorJson;
 
 /** One measure of change between two periods: numbers with their interval, or the reason why there are none. 0 means no change. */
-export interface ChangeEstimate {
-  method: string;
-  label: string;
-  unit: string;
-  value: number | null;
-  low: number | null;
-  high: number | null;
-  before: number | null;
-  after: number | null;
-  n: number;
-  note: string | null;
-  refused: string | null;
-}
-
-export interface PeriodEffort { period: string; visits: number; recorders: number; records: number; squares: number; wellSurveyed: number; meanListLength: number | null }
-
-export interface Change {
-  from: string;
-  to: string;
-  grid: string;
-  effort: { group: string | null; visitRatio: number | null; periods: PeriodEffort[] }[];
-  taxa: ChangeEstimate[];
-  verdicts: { taxon: string; words: string | null }[];
-}
-
-/** All species of a group by one method, the most striking first. */
-export interface Screening {
-  group: string | null;
-  method: string;
-  label: string;
-  caution: string;
-  taxa: { taxon: string; p: number | null; adjusted: number; standsOut: boolean }[];
-}
-
-export interface ChangeOfAll extends Omit<Change, 'taxa'> {
-  taxa: (ChangeEstimate & { taxon: string; scientificName: string })[];
-  screenings: Screening[];
-}
+export type ChangeEstimate = answers.ChangeEstimateJson;
+export type PeriodEffort = answers.PeriodEffortJson;
+export type Change = answers.ChangeJson;
+export type Screening = answers.ScreeningJson;
+export type ChangeOfAll = answers.ChangeJson;
 
 /** What became of a square between two periods. */
-export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surveyed-after'] as const;
-export type Fate = (typeof FATES)[number];
-export interface Fates { features: { properties: { square: string; grid: string; change: Fate } }[]; from: string; to: string }
+export const FATES = ['gained', 'lost', 'kept', 'not-surveyed-before', 'not-surveyed-after'] as const satisfies readonly Fate[];
+export type Fate = answers.FateShape['change'];
+export type Fates = WithoutOutlines<answers.FatesShape>;
 
 /** Where recorders of a group looked in two periods. */
-export interface Effort { features: { properties: EffortSquare }[]; group: string | null; from: string; to: string }
-export interface EffortSquare { square: string; visitsBefore: number; visitsAfter: number; wellSurveyedAfter: boolean }
+export type Effort = WithoutOutlines<answers.EffortShape>;
+export type EffortSquare = answers.EffortSquareShape;
 
 /** Lines of the front with the areas in which they may run. */
-export interface Fronts { features: FrontFeature[]; now: number }
-export interface FrontFeature {
-  geometry: { type: 'MultiLineString'; coordinates: [number, number][][] } | { type: 'MultiPolygon'; coordinates: [number, number][][][] };
-  properties: { kind: 'front' | 'band'; year: number; foretold: boolean };
-}
+export type Fronts = answers.FrontsShape;
+export type FrontFeature = answers.FrontFeature;
 
-/** Chances of squares where the species was never found. */
-/** refused says what is missing where there are none. */
-export interface Foretold { refused?: string; features: { properties: ForetoldSquare }[]; now: number; year: number }
-export interface ForetoldSquare { square: string; now: number; byYear: number; search: number | null }
+/** Chances of squares where the species was never found; `refused` says what is missing where there are none. */
+export type Foretold = WithoutOutlines<answers.ForetoldShape>;
+export type ForetoldSquare = answers.ForetoldSquareShape;
 
-export interface PastForecast { cut: number; horizon: number; brier: number | null; skill: number | null; skillAgainstNeighbours: number | null; skillAgainstDistance: number | null; auc: number | null; slope: number | null; n: number; refused: string | null }
-
+export type PastForecast = answers.HindcastJson;
 /** Why there is no forecast. */
-export interface NoForecast { refused: string }
+export type NoForecast = answers.RefusedJson;
+export type Forecast = answers.ForecastJson & { refused?: undefined };
 
-export interface Forecast {
-  refused?: undefined;
-  now: number;
-  year: number;
-  expectedSquares: number;
-  low: number;
-  high: number;
-  speed: { kmPerYear: number; low: number; high: number; n: number } | null;
-  /** By decade of arrival and by region. */
-  speeds: { kind: 'decade' | 'region'; name: string; kmPerYear: number; low: number; high: number; n: number }[];
-  search: { square: string; probability: number; find: number; visits: number; why: string }[];
-  ahead: { square: string; arrives: number; there: number }[];
-  weeks: number[];
-  caution: string;
-  hindcast: PastForecast[];
-}
-
-export interface SquarePage {
-  square: string;
-  grid: string;
-  size: string;
-  latitude: number;
-  longitude: number;
-  /** An aggregate one of whose members is listed too stands for others and is no further species. */
-  taxa: { id: string; scientificName: string; vernacularName: string | null; records: number; firstYear: number; lastYear: number; standsForOthers: boolean }[];
-  records: number;
-  visits: number;
-  /** First of the last five years of the data, and the taxa found in these alone. */
-  newSince: number;
-  newLately: string[];
-  /** The last ten years of the data; 0 without records. */
-  since: number;
-  until: number;
-  visitsByYear: { year: number; visits: number }[];
-  completeness: Completeness[];
-  expected: ExpectedSpecies[];
-  supports: {
-    perPeriod: { period: string; records: number; confirmed: number; firstYear: number | null; lastYear: number | null }[];
-    finerSquares: { square: string; records: number; firstYear: number; lastYear: number }[];
-    note: string | null;
-  } | null;
-  around: { square: string; species: number }[];
-}
-
+/** What became of the species of a square between two periods. */
+export type SquareChange = answers.SquareChangeJson;
+export type SquarePage = answers.SquareJson;
 /** How well a group is known in a square; the estimate and its interval stand together, or the reason why they do not. */
-export interface Completeness {
-  group: string | null;
-  visits: number;
-  species: number;
-  estimate: number | null;
-  low: number | null;
-  high: number | null;
-  refused: string | null;
-  coverage: number;
-  wellSurveyed: boolean;
-}
-
+export type Completeness = answers.CompletenessJson;
 /** A species never found in a square that probably lives there. */
-export interface ExpectedSpecies { id: string; scientificName: string; vernacularName: string | null; probability: number; why: string }
+export type ExpectedSpecies = answers.ExpectedJson;
 
-export interface Place { name: string; where: string; square: string | null; latitude: number; longitude: number }
+export type Season = answers.SeasonJson;
+export type SeasonPeriod = Season['periods'][number];
+export type StageWeeks = SeasonPeriod['stages'][number];
 
+
+export type Place = answers.PlaceJson;
 /** Rows and bytes that an export would have; the rows at most so many where they are not counted. */
-export interface ExportSize { rows: number; atMost: boolean; bytes: number }
-
-export interface Editions { editions: { id: string; citation: string }[] }
-
-export interface About { name: string; demo: boolean; notice: string | null; citation: string }
+export type ExportSize = answers.ExportSize;
+export type Editions = answers.EditionListJson;
+export type About = answers.AboutJson;
 
 /** What the server said went wrong (RFC 9457), in words for a person. */
 export class Problem extends Error {
@@ -258,11 +133,14 @@ export const frontsAddress = (taxon: string, size: Size, years?: string) => `/ta
 
 export const api = {
   about: (signal?: AbortSignal) => get<About>('/about', signal),
-  taxa: (text: string, limit: number, signal?: AbortSignal) => get<{ taxa: TaxonLine[] }>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
+  taxa: (text: string, limit: number, signal?: AbortSignal) => get<answers.TaxaJson>(`/taxa?q=${part(text)}&limit=${limit}`, signal),
   taxon: (id: string, signal?: AbortSignal) => get<Taxon>(`/taxa/${part(id)}`, signal),
+  season: (id: string, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
+    get<Season>(`/taxa/${part(id)}/season?periods=${periods.map(part).join(',')}&quality=${quality}`, signal),
   presence: (q: MapQuestion, signal?: AbortSignal) => get<Presence>(`/taxa/${part(q.taxon)}/presence?${mapParameters(q)}`, signal),
   arrivals: (id: string, size: Size, quality: Quality, signal?: AbortSignal) =>
     get<Arrivals>(`/taxa/${part(id)}/arrivals?grid=${size}&quality=${quality}`, signal),
+  modelled: (id: string, size: Size, signal?: AbortSignal) => get<Modelled>(`/taxa/${part(id)}/arrivals?grid=${size}&model=true`, signal),
   spread: (id: string, size: Size, signal?: AbortSignal) => get<Spread>(`/taxa/${part(id)}/spread?grid=${size}`, signal),
   change: (q: ChangeQuestion, signal?: AbortSignal) => get<Change>(changeAddress(q, 'json'), signal),
   changeOfAll: (q: ChangeQuestion, signal?: AbortSignal) => get<ChangeOfAll>(changeOfAllAddress(q, 'json'), signal),
@@ -271,9 +149,13 @@ export const api = {
   foretold: (id: string, size: Size, signal?: AbortSignal) => get<Foretold>(forecastAddress(id, size, 'geojson'), signal),
   fronts: (id: string, size: Size, years?: string, signal?: AbortSignal) => get<Fronts>(frontsAddress(id, size, years), signal),
   effort: (q: ChangeQuestion, signal?: AbortSignal) => get<Effort>(effortOfTaxonAddress(q), signal),
-  places: (text: string, signal?: AbortSignal) => get<{ places: Place[] }>(`/places?q=${part(text)}`, signal),
+  places: (text: string, signal?: AbortSignal) => get<answers.PlacesJson>(`/places?q=${part(text)}`, signal),
   exportSize: (q: Omit<MapQuestion, 'periods'>, format: string, signal?: AbortSignal) => get<ExportSize>(`${exportAddress(q, format)}&count=true`, signal),
   editions: (signal?: AbortSignal) => get<Editions>('/editions', signal),
+  squareChange: (name: string, from: string, to: string, quality: Quality, signal?: AbortSignal) =>
+    get<SquareChange>(`/squares/${part(name)}/change?from=${part(from)}&to=${part(to)}&quality=${quality}`, signal),
+  groups: (signal?: AbortSignal) => get<answers.GroupListJson>('/groups', signal),
+  regions: (signal?: AbortSignal) => get<answers.RegionListJson>('/regions', signal),
   square: (name: string, taxon: string | null, periods: readonly string[], quality: Quality, signal?: AbortSignal) =>
     get<SquarePage>(`/squares/${part(name)}?periods=${periods.map(part).join(',')}&quality=${quality}${taxon === null ? '' : `&taxon=${part(taxon)}`}`, signal),
 };

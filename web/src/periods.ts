@@ -5,12 +5,20 @@ export const ALL_TIME = '../..';
 
 export interface Preset { name: string; periods: readonly string[] }
 
-export const PRESETS: readonly Preset[] = [
+export const PRESETS: Preset[] = [
   { name: 'Before 2000 · 2000s · since 2010', periods: ['../1999', '2000/2009', '2010/..'] },
   { name: 'Before 2010 · 2010s · since 2020', periods: ['../2009', '2010/2019', '2020/..'] },
   { name: 'Every five years from 2005', periods: ['../2004', '2005/2009', '2010/2014', '2015/2019', '2020/..'] },
   { name: 'All years as one', periods: [ALL_TIME] },
 ];
+
+/** Puts the scheme's own periods first among those offered, under the names that it gives them. */
+export function offerFirst(named: readonly { name: string; period: string }[]): void {
+  const periods = named.map(({ period }) => period);
+  const known = PRESETS.findIndex((preset) => preset.periods.join() === periods.join());
+  if (known >= 0) PRESETS.splice(known, 1);
+  PRESETS.unshift({ name: named.map(({ name }) => name).join(' · '), periods });
+}
 
 const DATE = String.raw`\d{4}(?:-\d\d(?:-\d\d)?)?`;
 const INTERVAL = new RegExp(String.raw`^(?:(${DATE}|\.\.)/(${DATE}|\.\.)|(${DATE}))$`);

@@ -31,11 +31,16 @@ public static class SquareFates
             return [];
         var (from, to) = (survey.Periods[0], survey.Periods[^1]);
         var range = TaxonRange.Of(taxon, from.Found.OfTaxon(taxon), to.Found.OfTaxon(taxon));
-        return [.. range.Squares.Select((square, i) => (square, FateOf(square, range.Before[i] > 0, range.After[i] > 0)))];
-
-        SquareFate FateOf(int square, bool before, bool after) =>
-            before && after ? SquareFate.Kept
-            : after ? from.Surveyed(square) ? SquareFate.Gained : SquareFate.NotSurveyedBefore
-            : to.Surveyed(square) ? SquareFate.Lost : SquareFate.NotSurveyedAfter;
+        return [.. range.Squares.Select((square, i) => (square, FateOf(range.Before[i] > 0, range.After[i] > 0, from.Surveyed(square), to.Surveyed(square))))];
     }
+
+    /// <summary>The fate of a square where the taxon was found before, after or both.</summary>
+    /// <param name="before">Found in the earlier period.</param>
+    /// <param name="after">Found in the later period.</param>
+    /// <param name="surveyedBefore">Somebody looked for its group in the earlier period.</param>
+    /// <param name="surveyedAfter">The same in the later period.</param>
+    public static SquareFate FateOf(bool before, bool after, bool surveyedBefore, bool surveyedAfter) =>
+        before && after ? SquareFate.Kept
+        : after ? surveyedBefore ? SquareFate.Gained : SquareFate.NotSurveyedBefore
+        : surveyedAfter ? SquareFate.Lost : SquareFate.NotSurveyedAfter;
 }

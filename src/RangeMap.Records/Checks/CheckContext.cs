@@ -36,6 +36,9 @@ public sealed record CheckContext
     /// <summary>How far out at sea a square lies.</summary>
     public KmAtSea? Sea { get; init; }
 
+    /// <summary>True for a square of 10 km without any sea; spares the question how far out its small squares lie.</summary>
+    public Func<Square, bool>? HasNoSea { get; init; }
+
     /// <summary>Named regions.</summary>
     public IKnownAreas? Areas { get; init; }
 

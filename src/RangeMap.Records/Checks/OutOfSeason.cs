@@ -8,6 +8,9 @@ namespace RangeMap.Records;
 /// </summary>
 internal sealed class OutOfSeason(CheckLimits limits) : RecordCheck
 {
+    private const int ListedSlotBits = 12;
+
+    private readonly ReferenceMemo<StageWeeks> _listed = new(ListedSlotBits);
     private Record? _last;
     private bool _lastFound;
 
@@ -31,23 +34,18 @@ internal sealed class OutOfSeason(CheckLimits limits) : RecordCheck
             $"The record is dated {DayWords.Of(record.Dates)}, week {WeekSet.Of(record.Dates)} of the year. The list has {record.Taxon.ScientificName} about: {string.Join("; ", weeks)}.");
     }
 
-    private bool IsOut(Record record)
-    {
-        var season = record.Taxon.Marks.Season;
-        if (season.IsEmpty || !record.Present)
-            return false;
-        var key = StageKind.KeyOf(record.Stage, record.Sex);
-        var fit = season.BestFit(key);
-        if (fit == StageFit.None)
-            return false;
-        var weeks = WeeksOf(record);
-        foreach (ref readonly var entry in season.Span)
-        {
-            if (StageKind.Fit(entry.Stage, key) == fit && entry.Value.Meets(weeks))
-                return false;
-        }
+    /// <summary>True when another stage than the record's is about in its weeks.</summary>
+    public bool OthersAreAbout(Record record) => ListedWeeks(record).OfAny.Meets(WeeksOf(record));
 
-        return true;
+    private bool IsOut(Record record) =>
+        record.Present && !record.Taxon.Marks.Season.IsEmpty && !ListedWeeks(record).OfStage.Meets(WeeksOf(record));
+
+    private StageWeeks ListedWeeks(Record record)
+    {
+        var (season, stage) = (record.Taxon.Marks.Season, StageKind.KeyOf(record.Stage, record.Sex));
+        if (!_listed.TryGet(season, stage, out var weeks))
+            _listed.Set(season, stage, weeks = StageWeeks.Of(season, stage));
+        return weeks;
     }
 
     /// <summary>The weeks of the record's days, widened by the weeks of grace.</summary>

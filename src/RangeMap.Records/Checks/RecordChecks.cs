@@ -20,7 +20,7 @@ public sealed class RecordChecks
         ];
         _ofPlace =
         [
-            .. context.Sea is { } sea ? [new AtSea(sea)] : (RecordCheck[])[],
+            .. context.Sea is { } sea ? [new AtSea(sea, context.HasNoSea)] : (RecordCheck[])[],
             .. context.Areas is not null || context.IslandOf is not null ? [new OutsideKnownArea(context)] : (RecordCheck[])[],
             .. context.Front is { } front ? [new AheadOfFront(front)] : (RecordCheck[])[],
         ];

@@ -12,6 +12,8 @@ internal sealed class RecorderNames
     /// <summary>More names than a country has recorders; any further one counts as nobody, so that no file can fill the memory.</summary>
     private const int MostNames = 500_000;
 
+    private const int RecentSlotBits = 12;
+
     private static readonly HashSet<string> NobodyNames = new(StringComparer.OrdinalIgnoreCase)
     {
         "anon", "anon.", "anonymous", "unknown", "not known", "unknown recorder", "unknown observer", "not recorded", "not stated", "various", "various recorders",
@@ -21,24 +23,23 @@ internal sealed class RecorderNames
 
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _plain = new(StringComparer.OrdinalIgnoreCase);
-    private string? _last;
-    private int _lastNumber;
+    private readonly ReferenceMemo<int> _recent = new(RecentSlotBits);
 
     /// <summary>The number of a name, from 1, or <see cref="Nobody"/>.</summary>
     public int NumberOf(string? written)
     {
         if (written is null)
             return Nobody;
-        if (ReferenceEquals(written, _last))
-            return _lastNumber;
-        if (!_numbers.TryGetValue(written, out var number))
+        if (_recent.TryGet(written, null, out var number))
+            return number;
+        if (!_numbers.TryGetValue(written, out number))
         {
             if (_numbers.Count == MostNames)
                 return Nobody;
             _numbers.Add(written, number = NumberOfPlain(NameText.Normalise(written)));
         }
 
-        (_last, _lastNumber) = (written, number);
+        _recent.Set(written, null, number);
         return number;
     }
 

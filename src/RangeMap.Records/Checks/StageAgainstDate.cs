@@ -8,7 +8,7 @@ internal sealed class StageAgainstDate(OutOfSeason season) : RecordCheck
 {
     public override Doubts Doubt => Doubts.StageAgainstDate;
 
-    public override bool Finds(Record record) => season.Finds(record) && OthersAbout(record).Any();
+    public override bool Finds(Record record) => season.Finds(record) && season.OthersAreAbout(record);
 
     public override string? Explain(Record record)
     {

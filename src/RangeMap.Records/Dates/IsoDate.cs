@@ -17,7 +17,10 @@ internal static class IsoDate
             return false;
         if (!Figures.TryRead(text[..4], out var year) || !Figures.TryRead(text[5..7], out var month) || !Figures.TryRead(text[8..], out var day))
             return false;
-        return TryMakeDay(year, month, day, out days, out _) == DateForm.Understood;
+        if (year < 1 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month))
+            return false;
+        days = DayRange.Day(new(year, month, day));
+        return true;
     }
 
     public static DateForm TryRead(ReadOnlySpan<char> text, out DayRange days, out string? why)

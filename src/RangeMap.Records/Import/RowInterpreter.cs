@@ -85,8 +85,14 @@ internal sealed class RowInterpreter(
     }
 
     /// <summary>A whole number; null for none and for a vague one such as "3+", "c. 20" or "many", which the raw row keeps.</summary>
-    internal static int? ReadCount(ReadOnlySpan<char> text) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= int.MaxValue && number == Math.Floor(number) ? (int)number : null;
+    internal static int? ReadCount(ReadOnlySpan<char> text)
+    {
+        if (Figures.TryRead(text, out var plain))
+            return plain;
+        return double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= int.MaxValue && number == Math.Floor(number)
+            ? (int)number
+            : null;
+    }
 
     private PlaceText PlaceOf() => new()
     {

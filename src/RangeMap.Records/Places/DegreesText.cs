@@ -14,7 +14,7 @@ internal readonly record struct DegreesText(double Degrees, int Decimals)
         why = null;
         if (text.Contains(','))
             why = "Write the decimals with a point, such as 54.123.";
-        else if (!double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || double.IsNaN(number))
+        else if (!PlainDecimal.TryRead(text, out var number) || double.IsNaN(number))
             why = "This is no number of degrees. Write it as decimal degrees, west and south negative, such as -2.345.";
         else if (Math.Abs(number) > most)
             why = string.Create(CultureInfo.InvariantCulture, $"It must lie between -{most} and {most} degrees. Is it an easting or northing, or is a decimal point missing?");

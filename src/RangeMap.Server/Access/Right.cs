@@ -12,6 +12,9 @@ public enum Right
 
     /// <summary>See records in full, sensitive places included, and decide on them.</summary>
     Review = 2,
+
+    /// <summary>Freeze editions and change the settings of the scheme.</summary>
+    Organise = 4,
 }
 
 /// <summary>The words for rights.</summary>
@@ -22,6 +25,7 @@ public static class RightText
     {
         ["import"] = Right.Import,
         ["review"] = Right.Review,
+        ["organise"] = Right.Organise,
     };
 
     /// <summary>The rights of words with spaces between; a word that is not known gives no right.</summary>

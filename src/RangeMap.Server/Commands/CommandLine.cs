@@ -75,6 +75,7 @@ public static class CommandLine
         ExportCommand.Make(context),
         TilesCommand.Make(context),
         EditionCommand.Make(context),
+        PeriodsCommand.Make(context),
         MapCommand.Make(context),
         SpreadCommand.Make(context),
         ChangeCommand.Make(context),

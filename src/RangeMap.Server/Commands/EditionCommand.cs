@@ -10,12 +10,13 @@ internal static class EditionCommand
     private static Command Freeze(CommandContext context)
     {
         var title = new Option<string?>("--title") { Description = "Title of the edition; that of the data where none is named.", HelpName = "TEXT" };
-        var command = new Command("freeze", "Freeze the live state; places of sensitive species are generalised in it.") { title, CommonOptions.Data, CommonOptions.Json };
+        var reason = new Option<string?>("--reason") { Description = "Why, for those who cite it.", HelpName = "TEXT" };
+        var command = new Command("freeze", "Freeze the live state; places of sensitive species are generalised in it.") { title, reason, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(parsed =>
         {
             var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
             var data = new CurrentData(folder.Database, context.Clock).Now();
-            Tell(context, parsed.GetValue(CommonOptions.Json), FreezeEdition.Run(folder, data, parsed.GetValue(title), context.Clock.GetUtcNow()));
+            Tell(context, parsed.GetValue(CommonOptions.Json), FreezeEdition.Run(folder, data, parsed.GetValue(title), parsed.GetValue(reason), context.Clock.GetUtcNow()).Edition);
         });
         return command;
     }
@@ -57,6 +58,8 @@ internal static class EditionCommand
 
         context.Out.WriteLine($"{edition.Id}  {edition.Title}, frozen {edition.FrozenAt[..10]}{(edition.Withdrawn is { } why ? $", withdrawn: {why}" : "")}");
         context.Out.WriteLine(FormattableString.Invariant($"  {edition.Taxa} taxa, {edition.Records} records, {edition.Squares} squares of 10 km, {edition.Visits} visits; live state {edition.LiveState}"));
+        if (edition.Reason is { } reason)
+            context.Out.WriteLine($"  frozen because: {reason}");
         context.Out.WriteLine($"  cite as: {edition.Citation}");
         foreach (var share in edition.Licences)
             context.Out.WriteLine(FormattableString.Invariant($"  {share.Title ?? share.Dataset}: {share.Licence ?? share.Url ?? "no licence stated"} ({share.Records} records)"));

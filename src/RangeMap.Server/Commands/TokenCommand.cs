@@ -6,7 +6,7 @@ namespace RangeMap.Server;
 /// <summary><c>rangemap token</c>: makes, lists and revokes the tokens by which people write over HTTP.</summary>
 internal static class TokenCommand
 {
-    public static Command Make(CommandContext context) => new("token", "Make, list or revoke tokens for sending files and reviewing over HTTP.")
+    public static Command Make(CommandContext context) => new("token", "Make, list or revoke tokens for sending files, reviewing and organising over HTTP.")
     {
         Create(context),
         List(context),
@@ -16,7 +16,7 @@ internal static class TokenCommand
     private static Command Create(CommandContext context)
     {
         var name = new Argument<string>("name") { Description = "Whose token it is; stands beside that person's decisions." };
-        var rights = new Option<string[]>("--right") { Description = "What it allows; both where none is named.", HelpName = "import|review", AllowMultipleArgumentsPerToken = true };
+        var rights = new Option<string[]>("--right") { Description = "What it allows; all where none is named.", HelpName = "import|review|organise", AllowMultipleArgumentsPerToken = true };
         rights.AcceptOnlyFromAmong([.. RightText.All.Keys]);
         var command = new Command("create", "Make a token. It is told once and cannot be had again.") { name, rights, CommonOptions.Data, CommonOptions.Json };
         command.SetAction(parsed =>

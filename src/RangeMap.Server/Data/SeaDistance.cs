@@ -23,6 +23,9 @@ internal static class SeaDistance
         return km >= LeastKm && BaseGeography.Land.LandShare(square) == 0 ? km : null;
     }
 
+    /// <summary>True for a square of 10 km that is all land.</summary>
+    public static bool HasNone(Square hectad) => BaseGeography.Squares.ShareOf(hectad) == 1;
+
     /// <summary>
     /// True for most squares with records, without looking at any coast: land touches it, or it lies in a 10 km square without
     /// sea, or land touches its 1 km square and all eight around that, so that it lies in no more than a creek.
@@ -34,6 +37,6 @@ internal static class SeaDistance
             return squares.Has(square);
         if (!square.TryCoarsen(SquareSize.Km10, out var hectad) || !square.TryCoarsen(SquareSize.Km1, out var monad))
             return false;
-        return squares.ShareOf(hectad) == 1 || (squares.Has(monad) && SquareNeighbours.Of(monad).All(squares.Has));
+        return HasNone(hectad) || (squares.Has(monad) && SquareNeighbours.Of(monad).All(squares.Has));
     }
 }

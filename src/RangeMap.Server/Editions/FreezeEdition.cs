@@ -11,12 +11,13 @@ internal static class FreezeEdition
     private const SquareSize CountedSquares = SquareSize.Km10;
 
     /// <summary>Freezes the state of a data folder as the public sees it, sensitive places generalised.</summary>
-    public static FrozenEdition Run(DataFolder folder, DataSnapshot data, string? title, DateTimeOffset now)
+    /// <returns>The edition, and whether it is new: equal data are the same edition, which stays as it was first described.</returns>
+    public static (FrozenEdition Edition, bool IsNew) Run(DataFolder folder, DataSnapshot data, string? title, string? reason, DateTimeOffset now)
     {
         var settings = new Settings(folder.Database);
         var name = string.IsNullOrWhiteSpace(title) ? settings.Read(SettingNames.Title) ?? "RangeMap" : title.Trim();
         var content = FrozenState.ContentOf(data);
-        return new FrozenEditions(folder.Path).Keep(content, id => Describe(id, name, folder, data, now));
+        return new FrozenEditions(folder.Path).Keep(content, id => Describe(id, name, folder, data, now) with { Reason = string.IsNullOrWhiteSpace(reason) ? null : reason.Trim() });
     }
 
     private static FrozenEdition Describe(string id, string title, DataFolder folder, DataSnapshot data, DateTimeOffset now)

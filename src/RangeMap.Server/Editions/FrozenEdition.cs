@@ -22,6 +22,9 @@ public sealed record FrozenEdition(
     /// <summary>Year of publication.</summary>
     internal string Year => FrozenAt[..4];
 
+    /// <summary>Why it was frozen; null where nobody said.</summary>
+    public string? Reason { get; init; }
+
     /// <summary>Why it was withdrawn; null while it answers.</summary>
     public string? Withdrawn { get; init; }
 }

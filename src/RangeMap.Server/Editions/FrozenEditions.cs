@@ -40,18 +40,18 @@ public sealed class FrozenEditions(string dataFolder)
     }
 
     /// <summary>Keeps an edition; one of the same content that is there already stays as it is.</summary>
-    internal FrozenEdition Keep(byte[] content, Func<string, FrozenEdition> describe)
+    internal (FrozenEdition Edition, bool IsNew) Keep(byte[] content, Func<string, FrozenEdition> describe)
     {
         var id = IdOf(content);
         var folder = Path.Combine(_folder, id);
         if (File.Exists(Path.Combine(folder, Description)))
-            return Read(folder);
+            return (Read(folder), false);
         Directory.CreateDirectory(folder);
         var edition = describe(id);
         Write(Path.Combine(folder, Content), content);
         // Last: an edition is there once it is described.
         Write(Path.Combine(folder, Description), JsonSerializer.SerializeToUtf8Bytes(edition, CommandContext.Json));
-        return edition;
+        return (edition, true);
     }
 
     /// <summary>Stops an edition from answering; that it was there, and why it no longer answers, stays known.</summary>

@@ -8,7 +8,7 @@ internal static class AboutEndpoints
     public static void MapAbout(this RouteGroupBuilder api) =>
         api.MapGet("/about", About).WithTags("About").WithSummary("The name of the data, whether they are invented, and their edition.");
 
-    private static AboutJson About(CurrentData current, DataFolder folder)
+    private static AboutJson About(CurrentData current, DataFolder folder, TimeProvider clock)
     {
         var (edition, settings) = (current.Now().Edition, new Settings(folder.Database));
         var title = settings.Read(SettingNames.Title) ?? "RangeMap";
@@ -19,7 +19,8 @@ internal static class AboutEndpoints
             edition.Number,
             edition.MadeAt,
             CitationText.OfLive(title, edition.Number, edition.MadeAt),
-            Credits.All);
+            Credits.All,
+            new SchemePeriods(folder, clock).Now());
     }
 }
 
@@ -31,4 +32,6 @@ internal static class AboutEndpoints
 /// <param name="Updated">When that state was made, ISO 8601.</param>
 /// <param name="Citation">How to cite the live state, which is not frozen.</param>
 /// <param name="Credits">Whom to credit for the map's base and for the grids.</param>
-internal sealed record AboutJson(string Name, bool Demo, string? Notice, long Edition, string Updated, string Citation, IReadOnlyList<string> Credits);
+/// <param name="Periods">The periods that maps begin with, oldest first.</param>
+internal sealed record AboutJson(string Name, bool Demo, string? Notice, long Edition, string Updated, string Citation, IReadOnlyList<string> Credits,
+    IReadOnlyList<NamedPeriod> Periods);

@@ -12,7 +12,7 @@ internal static class ChangeEndpoints
             .WithTags("Change")
             .WithSummary("Change of a taxon's range between two periods by several methods, each with interval and number of squares, or the reason why there is none. format=geojson gives gained, lost and unknown squares, format=csv a table.")
             .Produces<ChangeJson>()
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .AlsoProduces<FatesShape>(PresenceGeoJson.MediaType);
         api.MapGet("/change", OfAll)
             .WithTags("Change")
             .WithSummary("The same for every taxon of every group. format=csv gives a table.")

@@ -10,7 +10,7 @@ internal static class EffortEndpoints
         api.MapGet("/effort", Effort)
             .WithTags("Change")
             .WithSummary("Visits, recorders, taxa and coverage of every square in two periods, with similarity and turnover where it was well surveyed in both, as GeoJSON.")
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .Produces<EffortShape>(contentType: PresenceGeoJson.MediaType);
 
     private static IResult Effort(CurrentData current, string? group = null, string? taxon = null, string? grid = null, string? from = null, string? to = null)
     {

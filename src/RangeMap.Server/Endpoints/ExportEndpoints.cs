@@ -8,13 +8,13 @@ internal static class ExportEndpoints
     public static void MapExports(this RouteGroupBuilder api)
     {
         var exports = api.MapGroup("/exports").WithTags("Exports");
-        exports.MapGet("/presence", Presence).WithSummary("Taxon by square by year with effort: csv, csvw (its description), geojson, gpkg or parquet; with count=true its size beforehand.").Produces<ExportSize>();
-        exports.MapGet("/effort", Effort).WithSummary("Recording effort by group, square and year, in the same formats.").Produces<ExportSize>();
+        exports.MapGet("/presence", Presence).WithSummary("Taxon by square by year with effort: csv, csvw (its description), geojson, gpkg or parquet; with count=true its size beforehand.").Produces<ExportSize>().AlsoProduces<CsvwShape>(ExportFormat.Csvw.MediaType());
+        exports.MapGet("/effort", Effort).WithSummary("Recording effort by group, square and year, in the same formats.").Produces<ExportSize>().AlsoProduces<CsvwShape>(ExportFormat.Csvw.MediaType());
         exports.MapGet("/tiles", Tiles).WithSummary("Vector tiles of one taxon, several with commas between, or all, as one PMTiles archive for any static host.").Produces<byte[]>(contentType: PresenceArchive.MediaType);
     }
 
     public static void MapRecordExports(this RouteGroupBuilder personal) =>
-        personal.MapGet("/exports/records", Records).WithTags("Exports").WithSummary("Single records: csv, csvw, geojson, gpkg, parquet or dwca. The public gets them without sensitive species and people.").Produces<ExportSize>();
+        personal.MapGet("/exports/records", Records).WithTags("Exports").WithSummary("Single records: csv, csvw, geojson, gpkg, parquet or dwca. The public gets them without sensitive species and people.").Produces<ExportSize>().AlsoProduces<CsvwShape>(ExportFormat.Csvw.MediaType());
 
     private static Task<IResult> Presence(
         HttpContext http, CurrentData current, DataFolder folder, ExportFolder kept, [AsParameters] ExportParameters asked, CancellationToken cancel) =>

@@ -14,10 +14,11 @@ internal static class ForecastEndpoints
         taxon.MapGet("/forecast", Forecast)
             .WithSummary("Expected new squares with an interval, squares to search with the chance of a find and the best weeks, and the record of past forecasts; with format=geojson the chance of every square, with html a sheet of squares to search to print, with gpx their middles as waypoints.")
             .Produces<ForecastJson>()
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .AlsoProduces<RefusedJson>()
+            .AlsoProduces<ForetoldShape>(PresenceGeoJson.MediaType);
         taxon.MapGet("/fronts", Fronts)
             .WithSummary("The front of each year, with the band in which it lies, as GeoJSON lines and areas.")
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .Produces<FrontsShape>(contentType: PresenceGeoJson.MediaType);
     }
 
     private static IResult Forecast(CurrentData current, DataFolder folder, string taxon, string? grid = null, int? year = null, string? format = null)

@@ -26,9 +26,9 @@ internal static class ImportEndpoints
         imports.MapGet("/{id}/events", Events).WithSummary("Server-sent events: progress while the import runs, then end.");
         imports.MapGet("/{id}/refusals", Refusals).WithSummary("Refused rows with what is wrong and how to mend it.");
         imports.MapGet("/{id}/refusals.csv", RefusalsCsv).WithSummary("Refused rows in the file's own columns with the reason, ready to mend and send again.");
-        imports.MapGet("/{id}/mapping.json", Mapping).WithSummary("What was stated about columns and dates, to be used for the next file of the kind.");
+        imports.MapGet("/{id}/mapping.json", Mapping).WithSummary("What was stated about columns and dates, to be used for the next file of the kind.").Produces<MappingFileShape>();
         imports.MapPost("/{id}/retry", Retry).WithSummary("Sends the refused rows of an import again as a new file, after names were accepted or the taxon list was mended.").Produces<ImportJson>(StatusCodes.Status201Created);
-        imports.MapDelete("/{id}", Delete).WithSummary("Takes an import back exactly, or takes away a file that waits or runs.");
+        imports.MapDelete("/{id}", Delete).WithSummary("Takes an import back exactly, or takes away a file that waits or runs.").Produces<UndoneJson>().Produces(StatusCodes.Status204NoContent);
     }
 
     private static async Task<IResult> Receive(

@@ -17,7 +17,7 @@ namespace RangeMap.Server;
 /// <param name="Report">What the import, or a dry run of it, did.</param>
 /// <param name="Problem">Why it failed.</param>
 internal sealed record ImportJson(
-    string Id, long? Batch, string File, string Dataset, string? By, string At, long? Bytes, string State, ImportProgress? Progress, ImportReportJson? Report,
+    string Id, long? Batch, string File, string Dataset, string? By, string At, long? Bytes, [property: Words("received", "queued", "running", "done", "failed", "undone")] string State, ImportProgress? Progress, ImportReportJson? Report,
     ImportProblem? Problem)
 {
     public static ImportJson Of(Upload upload) => new(

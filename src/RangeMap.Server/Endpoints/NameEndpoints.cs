@@ -11,8 +11,8 @@ internal static class NameEndpoints
         var names = api.MapGroup("/names").Require(Right.Import).WithTags("Names");
         names.MapGet("", (DataFolder folder, TimeProvider clock) => new AcceptedNameListJson(new AcceptedNameStore(folder.Database, clock).ReadAll()))
             .WithSummary("Names that were accepted, with the taxon that each stands for.");
-        names.MapPost("", Accept).WithSummary("Accepts a name for a taxon of the list; the next file with it is read without asking.");
-        names.MapDelete("/{name}", Forget).WithSummary("Forgets a name; records that were read under it stay.");
+        names.MapPost("", Accept).WithSummary("Accepts a name for a taxon of the list; the next file with it is read without asking.").Produces(StatusCodes.Status204NoContent);
+        names.MapDelete("/{name}", Forget).WithSummary("Forgets a name; records that were read under it stay.").Produces(StatusCodes.Status204NoContent);
     }
 
     private static IResult Accept(HttpContext http, DataFolder folder, CurrentData current, TimeProvider clock, AcceptJson accept)

@@ -10,10 +10,11 @@ internal static class PresenceEndpoints
         var taxon = api.MapGroup("/taxa/{taxon}").WithTags("Presence");
         taxon.MapGet("/presence", Presence)
             .WithSummary("Squares with records, by period: GeoJSON, or with format= csv, gpkg or parquet. region= names a nation or a region that was loaded and reaches into the squares, bbox= a box in degrees that they touch.")
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .Produces<PresenceShape>(contentType: PresenceGeoJson.MediaType);
         taxon.MapGet("/arrivals", Arrivals)
             .WithSummary("The first certain year of every square, as GeoJSON; with model=true the year that the arrival model gives, with its interval and the local speed.")
-            .Produces<object>(contentType: PresenceGeoJson.MediaType);
+            .Produces<ArrivalsShape>(contentType: PresenceGeoJson.MediaType)
+            .AlsoProduces<ModelledArrivalsShape>(PresenceGeoJson.MediaType);
     }
 
     private static async Task<IResult> Presence(

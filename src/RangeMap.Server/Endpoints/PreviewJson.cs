@@ -12,7 +12,7 @@ namespace RangeMap.Server;
 /// <param name="DateOrder">notStated, dmy or mdy, as stated.</param>
 /// <param name="Problem">Why the file cannot be imported yet; null when it can.</param>
 internal sealed record PreviewJson(
-    string Form, IReadOnlyList<PreviewColumnJson> Columns, IReadOnlyList<TermJson> Terms, IReadOnlyList<PreviewRowJson> Rows, PreviewCountsJson Counts, string DateOrder,
+    string Form, IReadOnlyList<PreviewColumnJson> Columns, IReadOnlyList<TermJson> Terms, IReadOnlyList<PreviewRowJson> Rows, PreviewCountsJson Counts, [property: Words("notStated", "dmy", "mdy")] string DateOrder,
     ImportProblem? Problem)
 {
     public static PreviewJson Of(ImportPreview preview, ImportStatements stated)

@@ -9,7 +9,8 @@ namespace RangeMap.Server;
 /// <summary>A record as the interface tells it.</summary>
 internal sealed record RecordJson(
     string Id, string Version, string Dataset, long Batch, long Row, string Taxon, string ScientificName, string? SentTaxon, string Square, string Grid, string Size,
-    double Latitude, double Longitude, double? UncertaintyMetres, string First, string Last, bool Present, string Status, string? SentStatus,
+    double Latitude, double Longitude, double? UncertaintyMetres, string First, string Last, bool Present,
+    [property: Words("unreviewed", "confirmed", "doubtful", "rejected")] string Status, [property: Words("unreviewed", "confirmed", "doubtful", "rejected")] string? SentStatus,
     IReadOnlyList<string> Doubts, int Weight, string? Recorder, string? Determiner, string? Stage, string? Sex, long? Count, double? LengthMm, string? Evidence,
     string? Host, string? Behaviour, string? Site, bool OnCompleteList)
 {
@@ -81,5 +82,5 @@ internal sealed record DoubtJson(string Code, string Title, int Weight, string W
 /// <param name="Taxon">Name of the taxon from then on; null for the one that was sent.</param>
 /// <param name="Reverses">The decision that this one took back.</param>
 /// <param name="Holds">False where the record said something else at that time.</param>
-internal sealed record HistoryJson(long Decision, string At, string By, string Reason, string? Status, string? Taxon, long? Reverses, bool Holds);
+internal sealed record HistoryJson(long Decision, string At, string By, string Reason, [property: Words("unreviewed", "confirmed", "doubtful", "rejected")] string? Status, string? Taxon, long? Reverses, bool Holds);
 

@@ -11,6 +11,8 @@ internal static class SquareEndpoints
         var squares = api.MapGroup("/squares/{reference}").WithTags("Squares");
         squares.MapGet("/", Square)
             .WithSummary("The taxa found in a square, what is new and what may be missing there, how well it is known by group, its visits by year, the squares round it, and what supports one taxon there by period and finer square.");
+        squares.MapGet("/change", Change)
+            .WithSummary("What became of the species of a square between two periods: gained, lost or kept, and apart from these what was found in one of them while nobody looked in the other.");
         squares.MapGet("/list.html", FieldList)
             .WithSummary("A page to print and take into the field: species known and expected in a square, with boxes to tick, best weeks and room to write.")
             .Produces<string>(contentType: "text/html");
@@ -21,6 +23,12 @@ internal static class SquareEndpoints
         var (data, square, counted) = (current.Now(), Named(reference), Ask.Quality(quality));
         var answer = DescribeSquare.Answer(data, square, string.IsNullOrEmpty(taxon) ? null : data.Find(taxon), Ask.Periods(periods), counted);
         return SquareJson.Of(answer, KnowSquare.Answer(data, square, counted));
+    }
+
+    private static SquareChangeJson Change(CurrentData current, string reference, string? from = null, string? to = null, string? quality = null)
+    {
+        var square = Named(reference);
+        return SquareChangeJson.Of(CompareSquare.Answer(current.Now(), square, ChangeQuestion.Of(square.Size.ToText(), from, to, quality)));
     }
 
     private static IResult FieldList(CurrentData current, DataFolder folder, string reference, string? quality = null)

@@ -15,10 +15,13 @@ internal static class TaxonEndpoints
         taxa.MapGet("/{taxon}", One).WithSummary("One taxon, by identifier or scientific name.");
     }
 
-    private static TaxaJson Find(CurrentData current, string? q = null, int limit = DefaultLimit) =>
-        limit < 1
-            ? throw new UserException($"A limit of {limit} gives no taxa.", "limit", "Use a limit of 1 or more.")
-            : new([.. FindTaxa.Answer(current.Now(), q).Take(Math.Min(limit, MostTaxa)).Select(TaxonJson.Of)]);
+    private static TaxaJson Find(CurrentData current, string? q = null, int limit = DefaultLimit)
+    {
+        if (limit < 1)
+            throw new UserException($"A limit of {limit} gives no taxa.", "limit", "Use a limit of 1 or more.");
+        var found = FindTaxa.Answer(current.Now(), q).ToList();
+        return new([.. found.Take(Math.Min(limit, MostTaxa)).Select(TaxonJson.Of)], found.Count);
+    }
 
     private static TaxonDetailJson One(CurrentData current, string taxon)
     {
@@ -30,8 +33,10 @@ internal static class TaxonEndpoints
     }
 }
 
-/// <summary>Taxa.</summary>
-internal sealed record TaxaJson(IReadOnlyList<TaxonJson> Taxa);
+/// <summary>Taxa found.</summary>
+/// <param name="Taxa">The first of them, as many as the limit allows.</param>
+/// <param name="Found">How many there are in all.</param>
+internal sealed record TaxaJson(IReadOnlyList<TaxonJson> Taxa, int Found);
 
 /// <summary>A taxon with what the data hold of it.</summary>
 internal sealed record TaxonJson(

@@ -60,10 +60,10 @@ internal sealed record AheadJson(string Square, double Arrives, double There);
 
 /// <summary>Scores of the forecast from one past year; skills are above 0 where it did better than the reference.</summary>
 internal sealed record HindcastJson(
-    int Cut, int Horizon, double? Brier, double? Skill, double? SkillAgainstNeighbours, double? SkillAgainstDistance, double? Auc, double? Slope, int N, int Happened, string? Refused)
+    int Cut, int Horizon, double? Brier, double? Log, double? Skill, double? SkillAgainstNeighbours, double? SkillAgainstDistance, double? Auc, double? Slope, int N, int Happened, string? Refused)
 {
     public static HindcastJson Of(HindcastCut cut) => new(
-        cut.Cut, cut.Horizon, Rounded.To(cut.Model?.Brier, 4), SkillOf(cut, cut.NoSpread), SkillOf(cut, cut.Beside), SkillOf(cut, cut.Distance),
+        cut.Cut, cut.Horizon, Rounded.To(cut.Model?.Brier, 4), Rounded.To(cut.Model?.Log, 4), SkillOf(cut, cut.NoSpread), SkillOf(cut, cut.Beside), SkillOf(cut, cut.Distance),
         Rounded.To(cut.Model?.Auc, 3), Rounded.To(cut.Model?.Slope, 3), cut.Model?.N ?? 0, cut.Model?.Happened ?? 0, cut.Refused);
 
     private static double? SkillOf(HindcastCut cut, ForecastScores? reference) =>

@@ -36,6 +36,7 @@ internal sealed class ImportContext
         Taxa = taxa,
         Town = point => Towns.Value.At(point),
         Sea = SeaDistance.Km,
+        HasNoSea = SeaDistance.HasNone,
         Areas = KnownRegions.Of(new RegionStore(folder.Database).ReadAll()),
         Front = new KnownFronts(data).KmAhead,
     };

@@ -32,7 +32,7 @@ public static class ImportFile
             string? keptAs = null;
             if (!request.Stated.DryRun)
             {
-                var hash = await source.HashAsync(cancel);
+                var hash = await HashWhileWriting(source, session, cancel);
                 keptAs = reader.Kept.Count > 0 ? await KeptArchive.KeepAsync(folder, request.Path, hash, cancel) : null;
                 figures = session.Commit(hash, new FileHeader(reader.Mapping.Columns, reader.Separator).ToJson(), mapping, Details(request, reader, began));
             }
@@ -51,6 +51,23 @@ public static class ImportFile
         {
             throw new UserException(stopped.Problem.What, $"{request.FileName ?? request.Path}, {stopped.Problem.Where}", stopped.Problem.Mend);
         }
+    }
+
+    /// <summary>The hash of the file, made beside the writing of what was gathered: each takes seconds for millions of rows.</summary>
+    private static async Task<string> HashWhileWriting(ImportSource source, ImportSession session, CancellationToken cancel)
+    {
+        var hashing = Task.Run(() => source.Hash(cancel), cancel);
+        try
+        {
+            session.WriteGathered();
+        }
+        finally
+        {
+            // The file must not be closed under it.
+            await Task.WhenAny(hashing);
+        }
+
+        return await hashing;
     }
 
     private static BatchDetails Details(ImportRequest request, RecordReader reader, DateTimeOffset began) => new()

@@ -7,6 +7,8 @@ namespace RangeMap.Server;
 /// <summary>A file to import, or a folder with the files of an archive, open for reading and known by the hash of its bytes.</summary>
 internal sealed class ImportSource : IAsyncDisposable
 {
+    private const int HashBufferBytes = 1 << 18;
+
     private readonly FileStream? _file;
     private readonly string _path;
 
@@ -42,28 +44,42 @@ internal sealed class ImportSource : IAsyncDisposable
         _file is null ? RecordReader.OpenFolder(_path, taxa, options) : RecordReader.Open(_file, taxa, options);
 
     /// <summary>SHA-256 of the file, or of the names and bytes of all files of a folder, hexadecimal; to be asked once the rows were read.</summary>
-    public async Task<string> HashAsync(CancellationToken cancel)
+    public string Hash(CancellationToken cancel)
     {
         if (_file is null)
-            return await HashOfFolderAsync(_path, cancel);
+            return HashOfFolder(_path, cancel);
         _file.Position = 0;
-        return Convert.ToHexStringLower(await SHA256.HashDataAsync(_file, cancel));
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        Append(hash, _file, cancel);
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => _file?.DisposeAsync() ?? ValueTask.CompletedTask;
 
-    private static async Task<string> HashOfFolderAsync(string path, CancellationToken cancel)
+    private static string HashOfFolder(string path, CancellationToken cancel)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         foreach (var name in Directory.EnumerateFiles(path).Order(StringComparer.Ordinal))
         {
             hash.AppendData(Encoding.UTF8.GetBytes(Path.GetFileName(name) + "\0"));
-            await using var file = OpenFile(name);
-            hash.AppendData(await SHA256.HashDataAsync(file, cancel));
+            using var file = OpenFile(name);
+            using var ofFile = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+            Append(ofFile, file, cancel);
+            hash.AppendData(ofFile.GetHashAndReset());
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    private static void Append(IncrementalHash hash, FileStream file, CancellationToken cancel)
+    {
+        var buffer = new byte[HashBufferBytes];
+        for (int read; (read = file.Read(buffer)) > 0;)
+        {
+            cancel.ThrowIfCancellationRequested();
+            hash.AppendData(buffer, 0, read);
+        }
     }
 
     private static FileStream OpenFile(string path)

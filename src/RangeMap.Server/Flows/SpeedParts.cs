@@ -30,4 +30,4 @@ internal static class SpeedParts
 /// <param name="Low">Lower end of the 95 % interval.</param>
 /// <param name="High">Upper end.</param>
 /// <param name="N">Number of squares.</param>
-internal sealed record SpeedPartJson(string Kind, string Name, double KmPerYear, double Low, double High, int N);
+internal sealed record SpeedPartJson([property: Words("decade", "region")] string Kind, string Name, double KmPerYear, double Low, double High, int N);

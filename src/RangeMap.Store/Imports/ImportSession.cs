@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using System.Text.Json;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -25,10 +26,11 @@ public sealed class ImportSession : IDisposable
     private readonly DecisionLookup _decisions;
     private readonly VisitComparison? _comparison;
     private readonly RecordWriter _records;
-    private readonly Dictionary<Doubts, int> _doubts = [];
+    private readonly RefusalRows _refusals;
+    private readonly int[] _doubts = new int[32];
     private readonly Dictionary<string, int> _newTaxa = new(StringComparer.Ordinal);
     private int _added, _updated, _unchanged, _refused;
-    private bool _failed;
+    private bool _gatheredIsWritten, _failed;
 
     private ImportSession(SqliteConnection connection, string datasetId, string fileName, TimeProvider clock)
     {
@@ -51,6 +53,7 @@ public sealed class ImportSession : IDisposable
         // Within one file the reader compares; a store that was empty has nothing to compare with.
         _comparison = first ? null : new(_connection, _transaction, CheckLimits.Default.FarPlacesKm);
         _records = new(_connection, _transaction, _dataset, Batch);
+        _refusals = new(_connection, _transaction, Batch);
     }
 
     /// <summary>The number of the batch that this import becomes.</summary>
@@ -133,14 +136,27 @@ public sealed class ImportSession : IDisposable
     public void Refuse(Refusal refusal) => Write(this, refusal, static (session, refusal) =>
     {
         session._refused++;
-        session._connection.Execute(
-            ImportSql.AddRefusal,
-            new { session.Batch, refusal.Row, refusal.Line, refusal.Field, refusal.Value, refusal.Reason, Raw = refusal.RawText },
-            session._transaction);
+        session._refusals.Add(refusal);
     });
 
     /// <summary>What the import has done so far.</summary>
     public ImportFigures Figures() => new(Batch, (long)_added + _updated + _unchanged + _refused, _added, _refused, _updated, _unchanged, DoubtCounts());
+
+    /// <summary>
+    /// Writes what was gathered on the way, cube, visits and doubts that follow from earlier imports. <see cref="Commit"/> does so where it was not done; on its own it can run
+    /// while the hash of the file is being made.
+    /// </summary>
+    /// <exception cref="StoreException">The database cannot be written to.</exception>
+    public void WriteGathered() => Write(this, 0, static (session, _) =>
+    {
+        if (session._gatheredIsWritten || session._added + session._updated == 0)
+            return;
+        session._records.Flush();
+        session._change.Write();
+        session.Compare();
+        CubeStore.Compact(session._connection, session._transaction);
+        session._gatheredIsWritten = true;
+    });
 
     /// <summary>
     /// Makes the import part of the data. Where the same file was imported before and nothing is new, nothing is written at
@@ -171,12 +187,8 @@ public sealed class ImportSession : IDisposable
             : null;
         if (batch is { } earlier)
             return Figures() with { Batch = earlier };
+        WriteGathered();
         var figures = Figures();
-
-        _change.Write();
-        Compare();
-        CubeStore.Compact(_connection, _transaction);
-        figures = Figures();
         var row = new
         {
             Batch,
@@ -218,6 +230,7 @@ public sealed class ImportSession : IDisposable
     public void Dispose()
     {
         _records.Dispose();
+        _refusals.Dispose();
         _transaction.Dispose();
         _connection.Dispose();
     }
@@ -275,15 +288,12 @@ public sealed class ImportSession : IDisposable
 
     private void Count(Doubts doubts)
     {
-        for (var rest = (int)doubts; rest != 0; rest &= rest - 1)
-        {
-            var doubt = (Doubts)(rest & -rest);
-            _doubts[doubt] = _doubts.GetValueOrDefault(doubt) + 1;
-        }
+        for (var rest = (uint)doubts; rest != 0; rest &= rest - 1)
+            _doubts[BitOperations.TrailingZeroCount(rest)]++;
     }
 
     private SortedDictionary<string, int> DoubtCounts() =>
-        new(_doubts.ToDictionary(pair => DoubtCatalogue.Of(pair.Key).Code, pair => pair.Value), StringComparer.Ordinal);
+        new(_doubts.Index().Where(d => d.Item > 0).ToDictionary(d => DoubtCatalogue.Of((Doubts)(1 << d.Index)).Code, d => d.Item), StringComparer.Ordinal);
 }
 
 /// <summary>What an import did.</summary>

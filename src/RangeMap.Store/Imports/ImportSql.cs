@@ -60,11 +60,17 @@ internal static class ImportSql
         "id, dataset, key_high AS KeyHigh, key_low AS KeyLow, taxon, square, first_day AS FirstDay, last_day AS LastDay, present, status, doubts, "
         + "recorder, content, sent_taxon AS SentTaxon, sent_status AS SentStatus, complete_list AS CompleteList";
 
-    private const string Values = "?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, ?19, ?20, ?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29";
+    /// <summary>Number of <see cref="Columns"/>.</summary>
+    public const int ColumnCount = 29;
 
-    public const string AddRecord = $"INSERT INTO record ({Columns}) VALUES ({Values})";
+    private const string Values = "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
-    public const string ChangeRecord = $"UPDATE record SET ({Columns}) = ({Values}) WHERE id = ?30";
+    /// <summary>The number that the next record gets.</summary>
+    public const string NextRecord = "SELECT coalesce(max(id), 0) + 1 FROM record";
+
+    public static string AddRecords(int rows) => $"INSERT INTO record ({Columns}) VALUES {string.Join(", ", Enumerable.Repeat(Values, rows))}";
+
+    public const string ChangeRecord = $"UPDATE record SET ({Columns}) = {Values} WHERE id = ?";
 
     public const string KeepReplaced =
         $"INSERT INTO replaced_record (replaced_by_batch, id, {Columns}) SELECT @Batch, id, {Columns} FROM record WHERE id = @Id";

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -9,9 +10,10 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     /// <summary>Texts remembered between rows; beyond this the memory starts afresh, and the table is asked again.</summary>
     private const int MostRemembered = 200_000;
 
+    private const int RecentSlots = 1 << 12;
+
     private readonly Dictionary<string, long> _known = new(StringComparer.Ordinal);
-    private string? _last;
-    private long _lastNumber;
+    private readonly (string? Text, long Number)[] _recent = new (string?, long)[RecentSlots];
 
     public static Numbering OfPersons(SqliteConnection connection, SqliteTransaction transaction) =>
         new(connection, transaction, ImportSql.FindPerson, ImportSql.AddPerson);
@@ -23,10 +25,11 @@ internal sealed class Numbering(SqliteConnection connection, SqliteTransaction t
     {
         if (string.IsNullOrEmpty(text))
             return null;
-        // The rows of a visit mostly stand together.
-        if (!ReferenceEquals(text, _last))
-            (_last, _lastNumber) = (text, NumberOf(text));
-        return _lastNumber;
+        // Rows say the same words over and over, and the rows of a visit stand together; equal texts of a file are mostly one string.
+        ref var recent = ref _recent[RuntimeHelpers.GetHashCode(text) & (RecentSlots - 1)];
+        if (!ReferenceEquals(text, recent.Text))
+            recent = (text, NumberOf(text));
+        return recent.Number;
     }
 
     private long NumberOf(string text)

@@ -51,6 +51,23 @@ internal sealed class PreparedStatement : IDisposable
         return this;
     }
 
+    /// <summary>Binds each parameter to what one of another statement is bound to.</summary>
+    /// <param name="other">The other statement.</param>
+    /// <param name="skipped">How many of its parameters stand before the first of interest.</param>
+    public void BindAs(PreparedStatement other, int skipped)
+    {
+        for (var index = 1; index < _bound.Length; index++)
+        {
+            var (kind, bits) = other._bound[index + skipped];
+            _ = kind switch
+            {
+                Kind.Null => BindNull(index),
+                Kind.Integer => Bind(index, bits),
+                _ => Bind(index, BitConverter.Int64BitsToDouble(bits)),
+            };
+        }
+    }
+
     /// <summary>True when the value is bound already; else it is noted, for the caller binds it.</summary>
     private bool Stands(int index, Kind kind, long bits)
     {

@@ -10,7 +10,7 @@ internal sealed class RecordWriter(SqliteConnection connection, SqliteTransactio
 {
     private readonly Numbering _persons = Numbering.OfPersons(connection, transaction);
     private readonly Numbering _words = Numbering.OfWords(connection, transaction);
-    private readonly PreparedStatement _add = new(connection, ImportSql.AddRecord);
+    private readonly RecordAppender _add = new(connection, transaction);
     private readonly PreparedStatement _replace = new(connection, ImportSql.ChangeRecord);
     private readonly PreparedStatement _find = new(connection, ImportSql.FindByKey);
 
@@ -28,18 +28,21 @@ internal sealed class RecordWriter(SqliteConnection connection, SqliteTransactio
         return found;
     }
 
-    /// <summary>Adds a record and gives its row.</summary>
+    /// <summary>Adds a record and gives its number; it reaches the table with <see cref="Flush"/> at the latest.</summary>
     public long Insert(Record record, in Standing standing)
     {
-        Bind(_add, record, standing).Run();
-        return raw.sqlite3_last_insert_rowid(connection.Handle);
+        Bind(_add.Statement, _add.FirstParameter, record, standing);
+        return _add.Take();
     }
+
+    /// <summary>Writes the records that were added and wait.</summary>
+    public void Flush() => _add.Flush();
 
     /// <summary>Changes a record; what it said before is kept.</summary>
     public void Replace(Record record, in Standing standing, long id)
     {
         connection.Execute(ImportSql.KeepReplaced, new { Batch = batch, Id = id }, transaction);
-        Bind(_replace, record, standing).Bind(30, id).Run();
+        Bind(_replace, 1, record, standing).Bind(ImportSql.ColumnCount + 1, id).Run();
     }
 
     /// <summary>Number of the recorder; 0 where none is named.</summary>
@@ -52,34 +55,34 @@ internal sealed class RecordWriter(SqliteConnection connection, SqliteTransactio
         _find.Dispose();
     }
 
-    private PreparedStatement Bind(PreparedStatement statement, Record record, in Standing standing) => statement
-        .Bind(1, batch)
-        .Bind(2, record.Row)
-        .Bind(3, dataset)
-        .Bind(4, (long)(ulong)(record.Key >> 64))
-        .Bind(5, (long)(ulong)record.Key)
-        .Bind(6, (long)(ulong)record.Content)
-        .Bind(7, standing.Taxon)
-        .Bind(8, record.Square.Code)
-        .Bind(9, record.Dates.First.DayNumber)
-        .Bind(10, record.Dates.Last.DayNumber)
-        .Bind(11, record.Present ? 1L : 0L)
-        .Bind(12, standing.Status)
-        .Bind(13, standing.Doubts)
-        .Bind(14, _persons.Of(record.Recorder))
-        .Bind(15, _persons.Of(record.Determiner))
-        .Bind(16, _words.Of(record.Stage))
-        .Bind(17, _words.Of(record.Sex))
-        .Bind(18, (long?)record.Count)
-        .Bind(19, _words.Of(record.Site))
-        .Bind(20, record.Point?.Latitude)
-        .Bind(21, record.Point?.Longitude)
-        .Bind(22, record.UncertaintyMetres)
-        .Bind(23, standing.SentTaxon)
-        .Bind(24, standing.SentStatus)
-        .Bind(25, record.LengthMm)
-        .Bind(26, _words.Of(record.Evidence))
-        .Bind(27, _words.Of(record.Host))
-        .Bind(28, _words.Of(record.Behaviour))
-        .Bind(29, record.OnCompleteList ? 1L : 0L);
+    private PreparedStatement Bind(PreparedStatement statement, int first, Record record, in Standing standing) => statement
+        .Bind(first, batch)
+        .Bind(first + 1, record.Row)
+        .Bind(first + 2, dataset)
+        .Bind(first + 3, (long)(ulong)(record.Key >> 64))
+        .Bind(first + 4, (long)(ulong)record.Key)
+        .Bind(first + 5, (long)(ulong)record.Content)
+        .Bind(first + 6, standing.Taxon)
+        .Bind(first + 7, record.Square.Code)
+        .Bind(first + 8, record.Dates.First.DayNumber)
+        .Bind(first + 9, record.Dates.Last.DayNumber)
+        .Bind(first + 10, record.Present ? 1L : 0L)
+        .Bind(first + 11, standing.Status)
+        .Bind(first + 12, standing.Doubts)
+        .Bind(first + 13, _persons.Of(record.Recorder))
+        .Bind(first + 14, _persons.Of(record.Determiner))
+        .Bind(first + 15, _words.Of(record.Stage))
+        .Bind(first + 16, _words.Of(record.Sex))
+        .Bind(first + 17, (long?)record.Count)
+        .Bind(first + 18, _words.Of(record.Site))
+        .Bind(first + 19, record.Point?.Latitude)
+        .Bind(first + 20, record.Point?.Longitude)
+        .Bind(first + 21, record.UncertaintyMetres)
+        .Bind(first + 22, standing.SentTaxon)
+        .Bind(first + 23, standing.SentStatus)
+        .Bind(first + 24, record.LengthMm)
+        .Bind(first + 25, _words.Of(record.Evidence))
+        .Bind(first + 26, _words.Of(record.Host))
+        .Bind(first + 27, _words.Of(record.Behaviour))
+        .Bind(first + 28, record.OnCompleteList ? 1L : 0L);
 }

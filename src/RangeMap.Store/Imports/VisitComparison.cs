@@ -14,13 +14,20 @@ namespace RangeMap.Store;
 /// </summary>
 internal sealed class VisitComparison(SqliteConnection connection, SqliteTransaction transaction, double farKm)
 {
+    private const int FilterBits = 20;
+
     private readonly Dictionary<(int Recorder, int Day), Visit> _visits = [];
+
+    /// <summary>A bit for each recorder's day noted, and for a few others: of millions of visits in the log few are asked about, and this answers for most of the rest.</summary>
+    private readonly ulong[] _filter = new ulong[1 << (FilterBits - 6)];
 
     /// <summary>Notes a record of one day that the import added or changed.</summary>
     public void Note(long record, in VisitEntry entry)
     {
         if (entry.Recorder == 0)
             return;
+        var bit = FilterBit(entry);
+        _filter[bit >> 6] |= 1UL << bit;
         ref var visit = ref CollectionsMarshal.GetValueRefOrAddDefault(_visits, (entry.Recorder, entry.Day), out _);
         (visit ??= new()).Noted.Add((record, entry));
     }
@@ -49,7 +56,8 @@ internal sealed class VisitComparison(SqliteConnection connection, SqliteTransac
         {
             foreach (var entry in VisitLog.Scan(data))
             {
-                if (_visits.TryGetValue((entry.Recorder, entry.Day), out var visit))
+                var bit = FilterBit(entry);
+                if ((_filter[bit >> 6] >> bit & 1) != 0 && _visits.TryGetValue((entry.Recorder, entry.Day), out var visit))
                     visit.Add(entry, entry.Count);
             }
         }
@@ -60,6 +68,8 @@ internal sealed class VisitComparison(SqliteConnection connection, SqliteTransac
                 visit.Add(entry, -entry.Count);
         }
     }
+
+    private static int FilterBit(in VisitEntry entry) => (int)(((uint)entry.Recorder * 0x9E3779B1 ^ (uint)entry.Day * 0x85EBCA6B) >> (32 - FilterBits));
 
     /// <summary>The visit log does not know stage and sex: a worker and a queen of one visit are two records, not one sent twice.</summary>
     private bool HasTwin(long record) => connection.ExecuteScalar<bool>(ImportSql.HasTwin, new { record }, transaction);

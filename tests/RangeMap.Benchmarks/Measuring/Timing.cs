@@ -34,10 +34,10 @@ internal sealed record Timing(string What, double[] Wall, double[] Cpu, double? 
     }
 
     /// <summary>Runs another program some times.</summary>
-    public static Timing OfProgram(string what, string program, IReadOnlyList<string> arguments, Action before)
+    public static Timing OfProgram(string what, string program, IReadOnlyList<string> arguments, Action before, int runs = Runs)
     {
-        double[] wall = new double[Runs], cpu = new double[Runs];
-        for (var i = 0; i < Runs; i++)
+        double[] wall = new double[runs], cpu = new double[runs];
+        for (var i = 0; i < runs; i++)
         {
             before();
             var (used, clock) = (Machine.ChildrenSeconds(), Stopwatch.StartNew());
@@ -57,6 +57,9 @@ internal sealed record Timing(string What, double[] Wall, double[] Cpu, double? 
             CultureInfo.InvariantCulture,
             $"{What}: wall {Wall.Min():0.000} / {MedianWall:0.000} / {Wall.Max():0.000} s (min/median/max of {Wall.Length}), processor {MedianCpu:0.000} s{rate}{allocated}"));
     }
+
+    /// <summary>This and further runs of the same.</summary>
+    public Timing And(Timing more) => this with { Wall = [.. Wall, .. more.Wall], Cpu = [.. Cpu, .. more.Cpu] };
 
     /// <summary>Prints how this compares with a peer of the same run.</summary>
     public void PrintRatio(Timing peer) => Console.WriteLine(string.Create(

@@ -22,7 +22,14 @@ public sealed class SquareOutlineTests
          from size in SomeGrids.OneOf(SquareSize.Km1, SquareSize.Km2, SquareSize.Km5, SquareSize.Km10, SquareSize.Km100)
          from point in SomeGrids.PointOf(grid)
          select Square.At(grid, size, point))
-        .Sample(square => Assert.InRange(GreatestDeviation(square), 0, 1.0), iter: 300);
+        .Sample(square => Assert.InRange(GreatestDeviation(square), 0, 1.0), iter: 1_000);
+
+    [Theory]
+    [InlineData(7_250_000, 5_170_000)] // far east of the middle of the European grid, just under 60 degrees north
+    [InlineData(2_000_000, 5_400_000)]
+    [InlineData(7_400_000, 1_000_000)]
+    public void AEuropeanSquareFarFromTheMiddleOfItsGridIsDrawnToTheMetre(double easting, double northing) =>
+        Assert.InRange(GreatestDeviation(Square.At(GridId.European, SquareSize.Km10, new(easting, northing))), 0, 1.0);
 
     [Fact]
     public void ThePointsOfASquareLieWithinItsDrawnOutline() =>

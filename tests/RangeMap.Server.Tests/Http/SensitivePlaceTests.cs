@@ -22,6 +22,7 @@ public sealed partial class SensitivePlaceTests
         "/api/v1/me", "/api/v1/imports", "/api/v1/imports/1", "/api/v1/imports/1/events", "/api/v1/imports/1/refusals", "/api/v1/imports/1/refusals.csv",
         "/api/v1/imports/1/mapping.json", "/api/v1/imports/1/names", "/api/v1/names", "/api/v1/reviews", "/api/v1/reviews/summary",
         "/api/v1/taxon-changes", "/api/v1/recorders/1/sheet.csv", "/api/v1/recorders/1/sheet.html",
+        "/api/v1/scheme",
     ];
 
     [Fact]
@@ -91,7 +92,8 @@ public sealed partial class SensitivePlaceTests
         string[] asked =
         [
             "/api/v1/about", "/api/v1/taxa", "/api/v1/taxa/{taxon}", "/api/v1/taxa/{taxon}/presence", "/api/v1/taxa/{taxon}/arrivals", "/api/v1/taxa/{taxon}/tiles.json",
-            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/taxa/{taxon}/fronts", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/squares/{reference}/list.html", "/api/v1/places", "/api/v1/doubts",
+            "/api/v1/taxa/{taxon}/tiles/{tileMatrixSet}/{z:int}/{y:int}/{x:int}", "/api/v1/taxa/{taxon}/spread", "/api/v1/taxa/{taxon}/season", "/api/v1/taxa/{taxon}/change", "/api/v1/taxa/{taxon}/forecast", "/api/v1/taxa/{taxon}/fronts", "/api/v1/change", "/api/v1/effort", "/api/v1/squares/{reference}", "/api/v1/squares/{reference}/change", "/api/v1/squares/{reference}/list.html", "/api/v1/places", "/api/v1/doubts", "/api/v1/groups", "/api/v1/regions",
+            "/api/v1/scheme/periods", "/api/v1/scheme/periods/restore",
             "/api/v1/exports/presence", "/api/v1/exports/effort", "/api/v1/exports/records", "/api/v1/exports/tiles", "/api/v1/editions", "/api/v1/editions/{edition}", "/api/v1/editions/{edition}/citation.cff", "/api/v1/editions/{edition}/datacite.json",
             "/api/v1/taxa/{taxon}/map.svg", "/api/v1/taxa/{taxon}/map.png", "/api/v1/taxa/{taxon}/map.pdf", "/api/v1/taxa/{taxon}/new-squares.atom", "/api/v1/taxa/{taxon}/style.json", "/api/v1/legends/{kind}",
             "/api/v1/records", "/api/v1/records/{id}", .. ForTokens.Select(route => route.Replace("recorders/1", "recorders/{recorder}", StringComparison.Ordinal).Replace("/1", "/{id}", StringComparison.Ordinal)), "/api/v1/imports/{id}/start",
@@ -118,6 +120,8 @@ public sealed partial class SensitivePlaceTests
         yield return "/api/v1/taxa";
         yield return "/api/v1/places?q=NZ2161";
         yield return "/api/v1/doubts";
+        yield return "/api/v1/groups";
+        yield return "/api/v1/regions";
         yield return "/api/v1/records";
         yield return "/api/v1/records?limit=2";
         yield return "/api/v1/records?status=unreviewed&from=2005-01-01&to=2012-12-31";
@@ -135,6 +139,7 @@ public sealed partial class SensitivePlaceTests
         foreach (var square in Squares())
         {
             yield return $"/api/v1/squares/{square}?quality=all";
+            yield return $"/api/v1/squares/{square}/change?from=2000/2009&to=2010/2019&quality=all";
             yield return $"/api/v1/squares/{square}/list.html?quality=all";
             yield return $"/api/v1/records?square={square}";
             foreach (var taxon in (string[])["secreta", "occulta-agg"])

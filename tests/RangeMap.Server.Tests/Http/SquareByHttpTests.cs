@@ -94,6 +94,29 @@ public sealed class SquareByHttpTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task BetweenTwoPeriodsASpeciesIsGainedOrLostOnlyWhereSomebodyLookedInBoth()
+    {
+        var change = await _server.GetJsonAsync("/api/v1/squares/NZ26/change?from=2000/2009&to=2020/2029");
+        // Aperta is of another group than prima where the list has groups: the one visit of each period is to its own.
+        Assert.Equal(["aperta", "prima"], change["taxa"]!.AsArray().Select(taxon => taxon!.Text("id")));
+        foreach (var taxon in change["taxa"]!.AsArray())
+        {
+            var of = await _server.GetJsonAsync($"/api/v1/taxa/{taxon!.Text("id")}/change?grid=10km&from=2000/2009&to=2020/2029&format=geojson");
+            var square = of["features"]!.AsArray().Single(feature => feature!["properties"]!.Text("square") == "NZ26")!;
+            Assert.Equal(square["properties"]!.Text("change"), taxon!.Text("change"));
+        }
+    }
+
+    [Fact]
+    public async Task WhereNobodyLookedAgainNothingIsLost()
+    {
+        var change = await _server.GetJsonAsync("/api/v1/squares/NZ26/change?from=2000/2009&to=2026/2029");
+        Assert.Equal("not-surveyed-after", Assert.Single(change["taxa"]!.AsArray())!.Text("change"));
+        Assert.All(change["visits"]!.AsArray(), visits => Assert.Equal(0, visits!.Int("after")));
+        Assert.Equal(1, change["visits"]!.AsArray().Sum(visits => visits!.Int("before")));
+    }
+
+    [Fact]
     public async Task TheFieldListNeedsNothingFromElsewhere()
     {
         using var answer = await _server.Client.GetAsync("/api/v1/squares/NZ26/list.html");

@@ -6,6 +6,7 @@ import type { Session } from './session.ts';
 export interface Ask {
   get<T>(path: string, signal?: AbortSignal): Promise<T>;
   post<T>(path: string, body?: unknown, signal?: AbortSignal): Promise<T>;
+  put<T>(path: string, body: unknown): Promise<T>;
   remove<T>(path: string): Promise<T | null>;
   file(path: string): Promise<Blob>;
   /** The answer itself, to be read as it comes. */
@@ -26,15 +27,16 @@ export function makeAsk(session: Session): Ask {
   }
 
   const json = { Accept: 'application/json' };
+  const headers = { ...json, 'Content-Type': 'application/json' };
   const read = async <T>(got: Response) => await got.json() as T;
 
   return {
     get: async <T>(path: string, signal?: AbortSignal) => read<T>(await answer(path, { headers: json, signal: signal ?? null })),
     post: async <T>(path: string, body?: unknown, signal?: AbortSignal) => {
-      const headers = { ...json, 'Content-Type': 'application/json' };
       const got = await answer(path, { method: 'POST', headers, body: body === undefined ? null : JSON.stringify(body), signal: signal ?? null });
       return got.status === 204 ? undefined as T : read<T>(got);
     },
+    put: async <T>(path: string, body: unknown) => read<T>(await answer(path, { method: 'PUT', headers, body: JSON.stringify(body) })),
     remove: async <T>(path: string) => {
       const got = await answer(path, { method: 'DELETE', headers: json });
       return got.status === 204 ? null : read<T>(got);

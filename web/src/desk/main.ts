@@ -4,18 +4,21 @@ import '../look/base.css';
 import '../look/desk.css';
 import '../look/imports.css';
 import '../look/review.css';
+import '../look/organise.css';
 import { mountBanner } from '../panels/banner.ts';
 import { byId, el } from '../elements.ts';
 import type { Me } from './answers.ts';
 import { makeAsk } from './ask.ts';
-import type { Desk } from './desk.ts';
+import type { Desk, Leave } from './desk.ts';
 import { makeDoubtTitles } from './doubts.ts';
+import { mountEditions } from './editions/page.ts';
 import { mountImport } from './imports/page.ts';
 import { mountImports } from './imports/overview.ts';
 import { makeQuestions } from './questions.ts';
 import { mountReview } from './review/page.ts';
 import { forgetReasons } from './review/reasons.ts';
-import { readRoute, writeRoute } from './route.ts';
+import { readRoute, writeRoute, type Route } from './route.ts';
+import { mountScheme } from './scheme/page.ts';
 import { makeSession } from './session.ts';
 import { makeSignIn } from './signIn.ts';
 
@@ -76,11 +79,21 @@ async function show(): Promise<void> {
   leave();
   const route = readRoute(window.location.hash);
   for (const link of ways.querySelectorAll('a')) {
-    if (link.hash === (route.place === 'review' ? '#review' : '#imports')) link.setAttribute('aria-current', 'page');
+    if (link.hash === (route.place === 'import' ? '#imports' : `#${route.place}`)) link.setAttribute('aria-current', 'page');
     else link.removeAttribute('aria-current');
   }
   page.className = `page ${route.place}`;
   page.replaceChildren();
   window.scrollTo(0, 0);
-  leave = route.place === 'imports' ? mountImports(page, desk) : route.place === 'import' ? mountImport(page, desk, route.id) : mountReview(page, desk, route.filter);
+  leave = mount(route);
+}
+
+function mount(route: Route): Leave {
+  switch (route.place) {
+    case 'imports': return mountImports(page, desk);
+    case 'import': return mountImport(page, desk, route.id);
+    case 'review': return mountReview(page, desk, route.filter);
+    case 'editions': return mountEditions(page, desk);
+    case 'scheme': return mountScheme(page, desk);
+  }
 }

@@ -1,6 +1,6 @@
 // Every question that the desk asks, in one list.
 import type {
-  Decided, ImportLine, ImportList, KnownDoubt, MappingFile, Me, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Statements, Undone, UnknownName, Verdict,
+  Decided, Edition, EditionList, Group, ImportLine, ImportList, KnownDoubt, MappingFile, Me, NamedPeriod, Preview, QueueSummary, RecordDetail, RecordLine, RecordPage, Refusal, Scheme, Statements, Undone, UnknownName, Verdict,
 } from './answers.ts';
 import type { Ask } from './ask.ts';
 import type { Filter } from './route.ts';
@@ -28,6 +28,14 @@ export function makeQuestions(ask: Ask) {
     retry: (id: string) => ask.post<ImportLine>(`${one(id)}/retry`),
     /** Takes an import back, or a file away that is no part of the data (then nothing is told). */
     takeBack: (id: string) => ask.remove<Undone>(one(id)),
+
+    editions: (signal?: AbortSignal) => ask.get<EditionList>('/editions', signal),
+    freeze: (title: string | null, reason: string) => ask.post<Edition>('/editions', { title, reason }),
+    scheme: (signal?: AbortSignal) => ask.get<Scheme>('/scheme', signal),
+    groups: async (signal?: AbortSignal) => (await ask.get<{ groups: Group[] }>('/groups', signal)).groups,
+    /** `seen` is the newest change that the person saw: nothing is changed where somebody else was faster. */
+    setPeriods: (periods: readonly NamedPeriod[], gapsAreMeant: boolean, reason: string, seen: number) => ask.put<Scheme>('/scheme/periods', { periods, gapsAreMeant, reason, seen }),
+    restorePeriods: (number: number, reason: string, seen: number) => ask.post<Scheme>('/scheme/periods/restore', { number, reason, seen }),
 
     summary: (signal?: AbortSignal) => ask.get<QueueSummary>('/reviews/summary', signal),
     queue: (filter: Filter, limit: number, after: string | null, signal?: AbortSignal) =>

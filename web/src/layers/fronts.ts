@@ -25,7 +25,7 @@ export function makeFronts(store: Store): VectorLayer {
 
   function draw({ mode, year }: ViewState): void {
     source.clear();
-    const shown = all.filter(({ properties: p }) => mode === 'forecast' ? p.foretold : p.kind === 'front' && !p.foretold && p.year <= (year ?? Infinity));
+    const shown = all.filter(({ properties: p }) => mode === 'forecast' ? p.foretold : isOfArrivals(p, year));
     source.addFeatures(shown.map((front) => new Feature({ ...front.properties, geometry: shape(front) })));
   }
 
@@ -39,6 +39,10 @@ export function makeFronts(store: Store): VectorLayer {
   });
   return layer;
 }
+
+/** Over the map of arrivals lie the fronts up to the year shown; with all years, also where the next one may run. */
+const isOfArrivals = ({ kind, foretold, year }: FrontFeature['properties'], shownYear: number | null) =>
+  foretold ? shownYear === null : kind === 'front' && year <= (shownYear ?? Infinity);
 
 function shape({ geometry }: FrontFeature): MultiLineString | MultiPolygon {
   return geometry.type === 'MultiLineString'

@@ -6,7 +6,7 @@ import { CHANCES, chanceClass, chanceColours } from '../styles/chances.ts';
 import type { Colours } from '../styles/colours.ts';
 import { count, counted } from '../words.ts';
 
-export function chanceLegend({ refused, features, year, now }: Foretold, taxon: string, size: Size, colours: Colours): Node[] {
+export function chanceLegend({ refused, features, year, now }: Foretold, taxon: string, size: Size, colours: Colours, openRecord: () => void): Node[] {
   if (refused !== undefined) return [el('p', { class: 'empty' }, `No forecast can be made. ${refused}`)];
   if (features.length === 0) return [el('p', { class: 'empty' }, 'No square is named: the species is sensitive, or it is found wherever it may be.')];
   const squares = features.map((f) => f.properties);
@@ -25,6 +25,7 @@ export function chanceLegend({ refused, features, year, now }: Foretold, taxon: 
       row('known', colours.ink, 'Found already', null),
       row('front', colours.ink, `Front of ${year}, and where it may run`, null)),
     el('p', { class: 'note' }, `From every visit up to ${now}, with the species and without it. A square that nobody visited is unknown, not empty.`),
+    el('p', {}, el('button', { type: 'button', class: 'link', click: openRecord }, 'How good were such forecasts?')),
     el('p', { class: 'take' }, 'Take this: ', el('a', { href: ROOT + forecastAddress(taxon, size, 'geojson'), download: true }, 'chances as GeoJSON')),
   ];
 }

@@ -6,7 +6,7 @@ import type { Colours } from '../styles/colours.ts';
 import { fateColours } from '../styles/fates.ts';
 import { count, counted } from '../words.ts';
 
-const WORDS: Record<Fate, string> = {
+export const FATE_WORDS: Record<Fate, string> = {
   gained: 'Gained: found now, looked for before and not found',
   lost: 'Lost: found before, looked for now and not found',
   kept: 'Kept: found both times',
@@ -22,7 +22,7 @@ export function changeLegend({ features, from, to }: Fates, asked: ChangeQuestio
   const row = (fate: Fate) => {
     const swatch = el('span', { class: `swatch fate ${fate}` });
     swatch.style.setProperty('--swatch', colour[fate]);
-    return el('li', {}, swatch, el('span', {}, WORDS[fate]), el('span', { class: 'aside' }, count(features.filter((f) => f.properties.change === fate).length)));
+    return el('li', {}, swatch, el('span', {}, FATE_WORDS[fate]), el('span', { class: 'aside' }, count(features.filter((f) => f.properties.change === fate).length)));
   };
   return [
     el('h3', {}, el('span', {}, `From ${periodInWords(from)} to ${periodInWords(to)}`), el('span', { class: 'aside' }, counted(features.length, 'square'))),

@@ -1,8 +1,12 @@
 // Choosing by typing: a combobox (WAI-ARIA pattern) over one of the server's searches.
 import { el } from '../elements.ts';
 import { question, type Loaded } from '../loading.ts';
+import { count } from '../words.ts';
 
 const PAUSE_MS = 150;
+
+/** What a search found: some of it, and how many there are in all. */
+export interface Found<T> { items: T[]; total: number }
 
 export interface ComboBoxOptions<T> {
   /** Of the input; the list and its lines take theirs from it. */
@@ -12,7 +16,8 @@ export interface ComboBoxOptions<T> {
   listLabel: string;
   /** Said where nothing is found. */
   nothing: string;
-  find(text: string, signal: AbortSignal): Promise<T[]>;
+  /** Gives no more than a list has room for, whatever the number in all. */
+  find(text: string, signal: AbortSignal): Promise<Found<T>>;
   /** What a line shows. */
   line(found: T): Node[];
   choose(found: T): void;
@@ -31,9 +36,11 @@ export function comboBox<T>(options: ComboBoxOptions<T>): { box: HTMLElement; in
     'aria-expanded': 'false', 'aria-controls': `${id}-list`, 'aria-autocomplete': 'list', input: typed, focus: typed, keydown: pressed, blur: () => close(),
   });
   const list = el('ul', { id: `${id}-list`, role: 'listbox', 'aria-label': listLabel, hidden: true });
-  const box = el('div', { class: 'search' }, el('label', { for: `${id}-input` }, label), input, list);
+  // The list holds choices only; how many there are is told to those who listen here, and shown at its foot.
+  const told = el('span', { class: 'unseen', role: 'status' });
+  const box = el('div', { class: 'search' }, el('label', { for: `${id}-input` }, label), input, list, told);
 
-  const asked = question<T[]>(show);
+  const asked = question<Found<T>>(show);
 
   function typed(): void {
     window.clearTimeout(timer);
@@ -41,12 +48,15 @@ export function comboBox<T>(options: ComboBoxOptions<T>): { box: HTMLElement; in
     timer = window.setTimeout(() => asked.ask((signal) => find(input.value.trim(), signal)), PAUSE_MS);
   }
 
-  function show(answer: Loaded<T[]>): void {
+  function show(answer: Loaded<Found<T>>): void {
     if (answer.kind === 'loading' || answer.kind === 'nothing' || document.activeElement !== input) return;
-    found = answer.kind === 'ready' ? answer.value : [];
+    found = answer.kind === 'ready' ? answer.value.items : [];
+    const total = answer.kind === 'ready' ? answer.value.total : 0;
     active = -1;
     const said = answer.kind === 'failed' ? answer.problem.message : nothing;
-    list.replaceChildren(...found.map(option), ...(found.length === 0 ? [el('li', { class: 'none' }, said)] : []));
+    const more = total > found.length ? `${count(found.length)} of ${count(total)} shown. Type more of the name to find the others.` : '';
+    list.replaceChildren(...found.map(option), ...(found.length === 0 ? [el('li', { class: 'none' }, said)] : []), ...(more === '' ? [] : [el('li', { class: 'more', 'aria-hidden': 'true' }, more)]));
+    told.textContent = more;
     open(true);
   }
 
@@ -64,12 +74,16 @@ export function comboBox<T>(options: ComboBoxOptions<T>): { box: HTMLElement; in
       const item = list.hidden && isComplete !== undefined ? undefined : found[Math.max(active, 0)];
       if (isComplete === undefined || item !== undefined) event.preventDefault();
       if (item !== undefined) choose(item);
-    } else if (key === 'Escape') close();
+    } else if (key === 'Escape') {
+      // A search box would empty itself, and so begin to search anew.
+      event.preventDefault();
+      close();
+    }
   }
 
   function mark(index: number): void {
     active = index;
-    [...list.children].forEach((item, i) => item.setAttribute('aria-selected', String(i === active)));
+    list.querySelectorAll('[role=option]').forEach((item, i) => item.setAttribute('aria-selected', String(i === active)));
     input.setAttribute('aria-activedescendant', `${id}-${active}`);
     list.children[active]?.scrollIntoView({ block: 'nearest' });
   }
@@ -90,6 +104,7 @@ export function comboBox<T>(options: ComboBoxOptions<T>): { box: HTMLElement; in
 
   function open(isOpen: boolean): void {
     list.hidden = !isOpen;
+    if (!isOpen) told.textContent = '';
     input.setAttribute('aria-expanded', String(isOpen));
     if (!isOpen) input.removeAttribute('aria-activedescendant');
   }

@@ -1,13 +1,19 @@
-// The leaves under the legend: the chosen square, the spread of the species, where it may be next, and how its range changed.
+// The leaves under the legend: the species itself, the chosen square, the spread, where it may be next, and how its range changed.
 import { el } from '../elements.ts';
 import { PANELS, type Panel } from '../state.ts';
 import { differs, type Store } from '../store.ts';
 import { mountChange } from './change.ts';
 import { mountForecast } from './forecast.ts';
+import { mountSeason } from './season.ts';
 import { mountSpread } from './spread.ts';
 import { mountSquare } from './square.ts';
 
-const TITLES: Record<Panel, string> = { square: 'A square', spread: 'Spread', forecast: 'Next', change: 'Change' };
+const TITLES: Record<Panel, string> = { species: 'Species', square: 'A square', spread: 'Spread', forecast: 'Next', change: 'Change' };
+
+const MOUNT: Record<Panel, (host: HTMLElement, store: Store) => void> = { species: mountSeason, square: mountSquare, spread: mountSpread, forecast: mountForecast, change: mountChange };
+
+/** How far each key moves along the leaves. */
+const STEPS: Record<string, number> = { ArrowLeft: -1, ArrowRight: 1 };
 
 export function mountDetails(host: HTMLElement, store: Store): void {
   const tabs = PANELS.map((panel) => el('button', {
@@ -15,10 +21,7 @@ export function mountDetails(host: HTMLElement, store: Store): void {
   }, TITLES[panel]));
   const leaves = PANELS.map((panel) => el('div', { role: 'tabpanel', id: `leaf-${panel}`, 'aria-labelledby': `tab-${panel}`, class: `leaf ${panel}` }));
   host.append(el('div', { role: 'tablist', class: 'tabs', 'aria-label': 'Details' }, ...tabs), ...leaves);
-  mountSquare(leaves[0]!, store);
-  mountSpread(leaves[1]!, store);
-  mountForecast(leaves[2]!, store);
-  mountChange(leaves[3]!, store);
+  PANELS.forEach((panel, i) => MOUNT[panel](leaves[i]!, store));
 
   store.follow((now, before) => {
     if (!differs(now, before, 'panel')) return;
@@ -31,9 +34,9 @@ export function mountDetails(host: HTMLElement, store: Store): void {
   });
 
   function move(event: Event): void {
-    const { key } = event as KeyboardEvent;
-    if (key !== 'ArrowLeft' && key !== 'ArrowRight') return;
-    const next = PANELS[(PANELS.indexOf(store.state.panel) + 1) % PANELS.length]!;
+    const step = STEPS[(event as KeyboardEvent).key];
+    if (step === undefined) return;
+    const next = PANELS[(PANELS.indexOf(store.state.panel) + step + PANELS.length) % PANELS.length]!;
     store.change({ panel: next });
     document.getElementById(`tab-${next}`)?.focus();
   }

@@ -6,6 +6,7 @@ import { question } from '../loading.ts';
 import { periodInWords } from '../periods.ts';
 import { SHADINGS, sideMetres, type ViewState } from '../state.ts';
 import { differs, type Store } from '../store.ts';
+import { tableTwin } from '../table.ts';
 import { followColours, type Colours } from '../styles/colours.ts';
 import { rampColours } from '../styles/ramp.ts';
 import type { Painting } from '../styles/squares.ts';
@@ -61,7 +62,7 @@ export function mountLegend(host: HTMLElement, store: Store, { paint, tellYears,
   const foretold = question<Foretold>((answer) => {
     showChances(answer.kind === 'ready' ? answer.value : null);
     const { taxon, size } = store.state;
-    draw = () => shown(answer, (value) => taxon === null ? [] : chanceLegend(value, taxon, size, colours));
+    draw = () => shown(answer, (value) => taxon === null ? [] : chanceLegend(value, taxon, size, colours, () => store.change({ panel: 'forecast' })));
     redraw();
   });
 
@@ -122,7 +123,17 @@ function presenceLegend({ features, omitted }: Presence, store: Store, { ramp }:
     heading(periods.length > 1 ? ['Colour: ', switcher(store)] : ['Found'], counted(features.length, 'square')),
     keyList(rows, rampColours(ramp, periods.length).reverse()),
     note(omittedInWords(omitted)),
+    countsByPeriod(features, periods),
   ];
+}
+
+/** A square counts in each period in which it has a record, whatever colour it has on the map. */
+function countsByPeriod(features: Presence['features'], periods: readonly string[]): HTMLElement {
+  const rows = periods.map((period, i) => {
+    const records = features.map(({ properties }) => properties[`p${i}`] ?? 0).filter((n) => n > 0);
+    return [periodInWords(period), count(records.length), count(records.reduce((sum, n) => sum + n, 0))];
+  });
+  return tableTwin(['Period', 'Squares with records', 'Records'], rows.reverse(), 'Squares and records in each period');
 }
 
 function arrivalLegend({ features }: Arrivals, classes: YearClass[], { ramp }: Colours): Node[] {

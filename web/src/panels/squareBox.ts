@@ -13,7 +13,10 @@ export function squareBox(store: Store): { form: HTMLElement; input: HTMLInputEl
   const fault = el('p', { class: 'fault', role: 'alert' });
   const { box, input } = comboBox<Place>({
     id: 'square', label: 'Grid reference of a square, or a place', placeholder: 'such as TL45, H87 or a town', listLabel: 'Places found', nothing: 'No town of that name is known here.',
-    find: async (text, signal) => text === '' ? [] : (await api.places(text, signal)).places,
+    find: async (text, signal) => {
+      const places = text === '' ? [] : (await api.places(text, signal)).places;
+      return { items: places, total: places.length };
+    },
     line: ({ name, where, square }) => [el('span', { class: 'name' }, name), el('span', { class: 'aside' }, square === null || square === name ? where : `${square}, ${where}`)],
     choose: show,
     isComplete: (text) => text.trim() === '' || readSquare(plain(text)) !== null,

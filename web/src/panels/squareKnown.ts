@@ -1,9 +1,10 @@
 // How well a square is known, what came lately and what may be missing: words first, then the figures.
 import type { Completeness, ExpectedSpecies, SquarePage } from '../api.ts';
+import { yearBars } from '../charts/yearBars.ts';
 import { el } from '../elements.ts';
 import type { Store } from '../store.ts';
+import { table, tableTwin } from '../table.ts';
 import { count, counted, scientific, shownName } from '../words.ts';
-import { visitBars } from './visitBars.ts';
 
 const LISTED = 8;
 
@@ -37,8 +38,18 @@ export function howWellKnown(page: SquarePage): Node[] {
   return [
     el('h4', {}, 'How well it is known'),
     ...(seen.length === 0 ? [el('p', {}, page.until === 0 ? 'There are no records yet.' : `No visit in ${page.since}–${page.until}.`)] : seen.map((c) => el('p', {}, completenessInWords(c)))),
-    ...(page.visitsByYear.length === 0 ? [] : [el('p', { class: 'aside' }, 'Visits by year'), visitBars(page.visitsByYear)]),
+    ...visitsByYear(page),
     ...(seen.length === 0 ? [] : [el('details', {}, el('summary', {}, 'The figures'), el('p', { class: 'note' }, `From visits in ${page.since}–${page.until}. The estimate is the least number of species that the lists speak for (Chao2).`), figures(seen))]),
+  ];
+}
+
+function visitsByYear({ visitsByYear: years }: SquarePage): Node[] {
+  if (years.length === 0) return [];
+  const counts = years.map(({ year, visits }) => ({ year, count: visits }));
+  const said = `Visits by year, ${years[0]!.year} to ${years.at(-1)!.year}: ${counted(counts.reduce((sum, c) => sum + c.count, 0), 'visit')}, at most ${Math.max(...counts.map((c) => c.count))} in a year.`;
+  return [
+    el('p', { class: 'aside' }, 'Visits by year'), yearBars(counts, { kind: 'visits', said, words: (n) => counted(n, 'visit') }),
+    tableTwin(['Year', 'Visits'], years.map(({ year, visits }) => [String(year), count(visits)]), 'Visits by year as a table'),
   ];
 }
 
@@ -52,7 +63,6 @@ export function completenessInWords({ group, visits, species, estimate, low, hig
 }
 
 function figures(groups: Completeness[]): HTMLElement {
-  const row = (c: Completeness) => el('tr', {}, el('th', { scope: 'row' }, c.group ?? 'no group'), el('td', {}, count(c.species)),
-    el('td', {}, c.estimate === null ? '–' : `${c.estimate.toFixed(1)} (${c.low!.toFixed(1)} to ${c.high!.toFixed(1)})`), el('td', {}, `${Math.round(100 * c.coverage)} %`));
-  return el('table', {}, el('thead', {}, el('tr', {}, ...['Group', 'Found', 'Estimate', 'Coverage'].map((text) => el('th', { scope: 'col' }, text)))), el('tbody', {}, ...groups.map(row)));
+  const estimate = (c: Completeness) => c.estimate === null ? '–' : `${c.estimate.toFixed(1)} (${c.low!.toFixed(1)} to ${c.high!.toFixed(1)})`;
+  return table(['Group', 'Found', 'Estimate', 'Coverage'], groups.map((c) => [c.group ?? 'no group', count(c.species), estimate(c), `${Math.round(100 * c.coverage)} %`]));
 }

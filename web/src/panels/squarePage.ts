@@ -3,8 +3,10 @@ import { fieldListAddress, ROOT, type SquarePage } from '../api.ts';
 import { el } from '../elements.ts';
 import { periodInWords } from '../periods.ts';
 import type { Store } from '../store.ts';
+import { table } from '../table.ts';
 import { count, counted, latLon, scientific, shownName, years } from '../words.ts';
 import { expected, howWellKnown, newLately } from './squareKnown.ts';
+import { whatIs } from './whatIs.ts';
 
 export function drawSquare(page: SquarePage, store: Store): Node[] {
   const species = page.taxa.filter((t) => !t.standsForOthers).length;
@@ -13,6 +15,7 @@ export function drawSquare(page: SquarePage, store: Store): Node[] {
     el('p', {}, page.records === 0
       ? 'Nobody has sent a record from here yet. Perhaps nobody looked.'
       : `${counted(page.records, 'record')} of ${counted(species, 'species', 'species')} from ${counted(page.visits, 'visit')}.`),
+    whatIs('What recorders sent from this square. A visit is a day here by one recorder or party. What may be missing comes from the squares round it; what is not found may only not have been looked for.'),
     ...newLately(page),
     el('p', { class: 'take' }, 'Take this: ', el('a', { href: ROOT + fieldListAddress(page.square, store.state.quality), target: '_blank', rel: 'noopener' }, 'field list to print'), ', which needs no network once opened.'),
     ...support(page),
@@ -25,11 +28,10 @@ export function drawSquare(page: SquarePage, store: Store): Node[] {
 
 function support({ supports }: SquarePage): Node[] {
   if (supports === null) return [];
-  const rows = supports.perPeriod.map((p) => el('tr', {}, el('th', { scope: 'row' }, periodInWords(p.period)), el('td', {}, count(p.records)), el('td', {}, count(p.confirmed)),
-    el('td', {}, p.records === 0 ? '–' : years(p.firstYear, p.lastYear))));
+  const rows = supports.perPeriod.map((p) => [periodInWords(p.period), count(p.records), count(p.confirmed), p.records === 0 ? '–' : years(p.firstYear, p.lastYear)]);
   return [
     el('h4', {}, 'What supports it'),
-    el('table', {}, el('thead', {}, headers('Period', 'Records', 'Confirmed', 'Years')), el('tbody', {}, ...rows)),
+    table(['Period', 'Records', 'Confirmed', 'Years'], rows),
     el('p', { class: 'note', hidden: !supports.note }, supports.note ?? ''),
     el('details', { hidden: supports.finerSquares.length === 0 }, el('summary', {}, `Known more closely in ${counted(supports.finerSquares.length, 'smaller square')}`),
       el('ul', { class: 'finer' }, ...supports.finerSquares.map((f) => el('li', {}, `${f.square}: ${counted(f.records, 'record')}, ${years(f.firstYear, f.lastYear)}`)))),

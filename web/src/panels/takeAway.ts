@@ -2,6 +2,7 @@
 import { api, exportAddress, newSquaresAddress, printAddress, ROOT, styleAddress, tableAddress, type About, type Editions, type ExportSize } from '../api.ts';
 import { changeQuestion } from '../changePeriods.ts';
 import { el } from '../elements.ts';
+import { START as EXPORT_START, toHash as writeQuery } from '../export/query.ts';
 import { question } from '../loading.ts';
 import type { ViewState } from '../state.ts';
 import { differs, type Store } from '../store.ts';
@@ -49,6 +50,7 @@ function draw(state: ViewState, { sizes, about, editions }: Known): Node[] {
     el('h4', {}, 'Download'),
     el('p', {}, 'Every square and year with records, and the visits there:'),
     el('ul', { class: 'formats' }, ...FORMATS.map(({ format, name, about: use }, i) => el('li', {}, link(exportAddress(q, format), name), `, ${use}`, el('span', { class: 'aside' }, sizeInWords(sizes[i]!))))),
+    el('p', {}, el('a', { href: exportPage(q) }, 'Choose rows'), ': years, a region, other tables and formats, with the row count beforehand and the same question as a command or a program.'),
     el('p', {}, 'The squares of the map by period: ', el('a', { href: tableAddress(q, 'csv'), download: true }, 'CSV'), ', ', el('a', { href: tableAddress(q, 'geojson'), download: true }, 'GeoJSON'), '.'),
     el('h4', {}, 'Follow'),
     el('p', {}, el('a', { href: ROOT + newSquaresAddress(q) }, 'Feed of new squares'), ' (Atom): a feed reader tells you of each square in which it is found for the first time.'),
@@ -80,6 +82,9 @@ function cite(about: About, { editions }: Editions): Node[] {
 }
 
 const link = (path: string, name: string) => el('a', { href: ROOT + path, download: true }, name);
+
+/** The page of exports, at what the map shows. */
+const exportPage = ({ taxon, size, quality }: ViewState): string => `/export.html#${writeQuery({ ...EXPORT_START, taxon, size, quality })}`;
 
 /** "1,204 rows, about 87 kB". */
 export const sizeInWords = ({ rows, atMost, bytes }: ExportSize): string => rows === 0 ? 'no rows' : `${atMost ? 'at most ' : ''}${counted(rows, 'row')}, about ${fileSize(bytes)}`;

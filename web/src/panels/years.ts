@@ -12,7 +12,10 @@ export function mountYears(host: HTMLElement, store: Store): YearSlider {
   let years: number[] = [];
   let timer = 0;
 
-  const play = el('button', { type: 'button', class: 'play', click: () => timer === 0 ? start() : stop() }, 'Play');
+  // Who has asked the system for less motion steps through the years by hand.
+  const calm = window.matchMedia('(prefers-reduced-motion: reduce)');
+  const play = el('button', { type: 'button', class: 'play', click: () => calm.matches ? step() : timer === 0 ? start() : stop() });
+  calm.addEventListener('change', stop);
   const label = el('output', { class: 'year', for: 'year-input' });
   const aside = el('span', { class: 'aside' });
   const input = el('input', { type: 'range', id: 'year-input', step: 1, 'aria-label': 'Show squares first found up to this year', input: () => { stop(); show(Number(input.value)); } });
@@ -24,19 +27,21 @@ export function mountYears(host: HTMLElement, store: Store): YearSlider {
   /** The last year stands for all years, and is left out of the address. */
   const show = (year: number) => store.change({ year: year >= last() ? null : year });
 
-  function start(): void {
+  function step(): void {
     if (store.state.year === null) store.change({ year: first() });
+    else show(store.state.year + 1);
+  }
+
+  function start(): void {
+    if (store.state.year === null) step();
     play.textContent = 'Pause';
-    timer = window.setInterval(() => {
-      if (store.state.year === null) stop();
-      else show(store.state.year + 1);
-    }, STEP_MS);
+    timer = window.setInterval(() => store.state.year === null ? stop() : step(), STEP_MS);
   }
 
   function stop(): void {
     window.clearInterval(timer);
     timer = 0;
-    play.textContent = 'Play';
+    play.textContent = calm.matches ? 'Next year' : 'Play';
   }
 
   function draw(): void {
@@ -55,6 +60,7 @@ export function mountYears(host: HTMLElement, store: Store): YearSlider {
     bars.replaceChildren(...perYear.map((n, i) => svg('rect', { x: i + 0.1, width: 0.8, y: 1 - n / most, height: n / most, 'data-year': first() + i })));
   }
 
+  stop();
   store.follow((now, before) => {
     if (differs(now, before, 'taxon', 'size', 'mode')) {
       stop();

@@ -26,16 +26,20 @@ function answer({ pathname, searchParams }: URL, response: ServerResponse): void
 
 function jsonFor(kind: string | undefined, id: string | undefined, what: string | undefined, query: URLSearchParams, periods: string[]): object | null {
   if (kind === 'about') return answers.about();
+  if (kind === 'squares' && id !== undefined && what === 'change') return answers.squareChange(id, query.get('from') ?? '', query.get('to') ?? '');
   if (kind === 'squares' && id !== undefined) return answers.square(id, query.get('taxon'), periods);
   if (kind === 'places') return answers.places(query.get('q') ?? '');
-  if (kind === 'editions') return { editions: [] };
+  if (kind === 'editions') return { liveState: 1, editions: [] };
+  if (kind === 'groups') return { groups: [{ name: 'Invented bees', taxa: 3, withRecords: 3 }] };
+  if (kind === 'regions') return { regions: ['England', 'Scotland'] };
   if (kind === 'exports') return { rows: 120, atMost: false, bytes: 8_400 };
   if (kind !== 'taxa') return null;
   if (id === undefined) return answers.taxa(query.get('q') ?? '');
   const known = answers.taxon(id);
   if (known === null || what === undefined) return known;
   const parts: Record<string, () => object> = {
-    presence: () => answers.presence(id, periods), arrivals: () => answers.arrivals(id), spread: () => answers.spread(id),
+    presence: () => answers.presence(id, periods), arrivals: () => query.get('model') === 'true' ? answers.modelled(id) : answers.arrivals(id), spread: () => answers.spread(id),
+    season: () => answers.season(id), forecast: () => answers.forecast(),
   };
   return parts[what]?.() ?? null;
 }

@@ -11,15 +11,16 @@ export interface Occupied { name: string; square: GridSquare; years: number[]; d
 const LAND = join(dirname(fileURLToPath(import.meta.url)), '../../../gis-data/squares/land-squares.csv');
 
 export const TAXA: Taxon[] = [
-  taxon('T1', 'Exemplum viatorium', 'Wandering examplebee', ['worker 16-44; queen 9-42'], 'White tail, ginger thorax (invented)'),
-  taxon('T2', 'Exemplum sedentarium', 'Settled examplebee', [], null),
+  { ...taxon('T1', 'Exemplum viatorium', 'Wandering examplebee', ['worker 16-44; queen 9-42'], 'White tail, ginger thorax (invented)'), aggregate: 'TA' },
+  { ...taxon('T2', 'Exemplum sedentarium', 'Settled examplebee', [], null), aggregate: 'TA' },
   taxon('T3', 'Exemplum rarissimum', null, [], null),
+  { ...taxon('TA', 'Exemplum agg.', null, [], null), rank: 'aggregate', members: ['T1', 'T2'] },
 ];
 
 function taxon(id: string, scientificName: string, vernacularName: string | null, [season]: string[], marks: string | null): Taxon {
   return {
     id, scientificName, vernacularName, rank: 'species', group: 'Invented bees', records: 0, firstYear: 2001, lastYear: 2025, sensitive: id === 'T3',
-    aggregate: null, members: [], notes: { marks, season: season ?? null }, grids: ['10km', '5km', '2km', '1km'],
+    aggregate: null, members: [], notes: { ...(marks === null ? {} : { marks }), ...(season === undefined ? {} : { season }) }, grids: ['10km', '5km', '2km', '1km'],
   };
 }
 
@@ -35,6 +36,7 @@ function seeded(seed: number): () => number {
 
 /** The first species advances from the south coast at 17 km a year; the second is everywhere in the south-east; the third in one square. */
 export function occupied(id: string): Occupied[] {
+  if (id === 'TA') return occupied('T2');
   const next = seeded(7);
   const squares = readFileSync(LAND, 'utf8').trim().split('\n').slice(1).map((line) => line.split(',')[1]!);
   return squares.flatMap((name) => {

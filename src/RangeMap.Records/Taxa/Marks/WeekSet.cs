@@ -11,6 +11,9 @@ public readonly record struct WeekSet(ulong Bits)
 
     private const ulong AllBits = (1UL << Most) - 1;
 
+    /// <summary>Every week.</summary>
+    public static WeekSet All => new(AllBits);
+
     /// <summary>True when the week, 1 to 53, belongs to it.</summary>
     public bool Holds(int week) => (Bits >> (week - 1) & 1) != 0;
 

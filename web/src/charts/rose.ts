@@ -2,7 +2,7 @@
 import type { Sector } from '../api.ts';
 import { svg } from '../elements.ts';
 import { speed, wind } from '../words.ts';
-import { ticks } from './scale.ts';
+import { ticks } from './ticks.ts';
 
 const SIZE = 230, MIDDLE = SIZE / 2, REACH = 88;
 /** Share of a sector's angle that its petal fills. */

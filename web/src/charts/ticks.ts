@@ -1,8 +1,3 @@
-/** Maps a span of values to a span of a drawing. */
-export function scale([from, to]: [number, number], [start, end]: [number, number]): (value: number) => number {
-  return (value) => start + (to === from ? 0.5 : (value - from) / (to - from)) * (end - start);
-}
-
 /** Round values from 0 or the given start up to the end, about as many as asked for. */
 export function ticks(from: number, to: number, about: number): number[] {
   const rough = (to - from) / Math.max(1, about) || 1;
@@ -12,3 +7,6 @@ export function ticks(from: number, to: number, about: number): number[] {
   for (let k = Math.ceil(from / step); k * step <= to + step * 1e-9; k++) found.push(Number((k * step).toPrecision(12)));
   return found;
 }
+
+/** Round years of a span, both ends included; never half a year. */
+export const yearTicks = (from: number, to: number): number[] => ticks(from, to, 5).filter(Number.isInteger);
