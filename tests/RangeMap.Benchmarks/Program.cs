@@ -15,7 +15,6 @@ var stages = new Dictionary<string, Func<long, Task>>(StringComparer.Ordinal)
     ["presence"] = FoldPresence.RunAsync,
     ["draw-tiles"] = DrawTiles.RunAsync,
     ["export"] = ExportRecords.RunAsync,
-    ["http-tiles"] = HttpTiles.RunAsync,
     ["tiles-postgis"] = TilesAgainstPostGis.RunAsync,
     ["draw-layers"] = DrawLayers.RunAsync,
     ["tile-archive"] = MakeArchive.RunAsync,

@@ -63,15 +63,22 @@ internal sealed class PostGisPeer : IDisposable
     public TileRate Ask(int addresses, int seconds)
     {
         var log = Path.Combine(_folder, "times");
+        foreach (var earlier in Directory.EnumerateFiles(_folder, "times*"))
+            File.Delete(earlier);
         AsUser("pgbench", [.. Connection, "-n", "-c", "2", "-j", "2", "-M", "prepared", "-D", $"tiles={addresses}", "-T", $"{seconds}", "-f", Copy("postgis-tile.sql"), "--log", $"--log-prefix={log}"]);
         // A line a statement; the third number is how long it took, microseconds (pgbench, per-transaction logging).
         var times = Directory.EnumerateFiles(_folder, "times*").SelectMany(File.ReadLines).Select(line => double.Parse(line.Split(' ')[2], CultureInfo.InvariantCulture) / 1000).Order().ToArray();
         return new((double)times.Length / seconds, times[times.Length / 2], times[(int)(times.Length * 0.99)], null);
     }
 
-    /// <summary>The squares that a tile has by PostGIS, for a look whether both draw the same.</summary>
-    public int SquaresOf(int tile) => int.Parse(
-        AsUser("psql", [.. Connection, "-Atc", $"SELECT COUNT(DISTINCT s.id) FROM tile t JOIN square s ON s.geom && t.drawn JOIN cube c ON c.square = s.id AND c.taxon = t.taxon WHERE t.id = {tile}"]), CultureInfo.InvariantCulture);
+    /// <summary>A tile by the statement that is measured.</summary>
+    /// <param name="tile">Its number, 1 for the first address.</param>
+    public byte[] Draw(int tile)
+    {
+        // The first line chooses the number by chance.
+        var statement = string.Join(' ', File.ReadLines(Copy("postgis-tile.sql")).Skip(1)).Replace(":i", $"{tile}", StringComparison.Ordinal).TrimEnd(';');
+        return Convert.FromHexString(AsUser("psql", [.. Connection, "-Atc", $"SELECT encode(({statement}), 'hex')"]).Trim());
+    }
 
     /// <inheritdoc/>
     public void Dispose()

@@ -3,6 +3,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;
+using NetTopologySuite.IO.VectorTiles.Mapbox;
 using RangeMap.Server;
 
 namespace RangeMap.Benchmarks;
@@ -10,7 +11,7 @@ namespace RangeMap.Benchmarks;
 /// <summary>Tiles of this server, never drawn before and ready, over HTTP, beside those that PostGIS makes of the same cube, in one run on the same cores. Clients share the cores with what they ask.</summary>
 internal static class TilesAgainstPostGis
 {
-    private const int Taxa = 64, Seconds = 10, WarmTiles = 4_000, WarmConnections = 32;
+    private const int Taxa = 64, Seconds = 10, WarmTiles = 4_000, WarmConnections = 32, Compared = 25;
 
     public static async Task RunAsync(long rows)
     {
@@ -39,10 +40,32 @@ internal static class TilesAgainstPostGis
         if (peer is null)
             return;
         peer.Load(data, all);
+        CompareSquares(data, all, peer);
         peer.Ask(all.Length, Seconds / 2);
         var theirs = peer.Ask(all.Length, Seconds);
         theirs.Print("PostGIS, ST_AsMVT, two clients");
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  cold is {cold.PerSecond / theirs.PerSecond:0.0} x, warm {warm.PerSecond / theirs.PerSecond:0.0} x PostGIS"));
+    }
+
+    /// <summary>Both must have done the same work: fails where a tile has other squares than the peer's.</summary>
+    private static void CompareSquares(DataSnapshot data, TileAddress[] tiles, PostGisPeer peer)
+    {
+        for (var i = 0; i < Compared; i++)
+        {
+            var (ours, theirs) = (Squares(tiles[i].Draw(data)), Squares(peer.Draw(i + 1)));
+            if (ours.Count == 0 || !ours.SetEquals(theirs))
+                throw new InvalidOperationException($"{tiles[i].Url} has {ours.Count} squares, by PostGIS {theirs.Count}; {ours.Except(theirs).Count()} of them only here.");
+        }
+
+        Console.WriteLine($"{Compared} tiles have the same squares in both.");
+    }
+
+    private static HashSet<string> Squares(byte[] tile)
+    {
+        using var stream = new MemoryStream(tile);
+        // Any place will do: only the names of squares are looked at.
+        var read = new MapboxTileReader().Read(stream, new NetTopologySuite.IO.VectorTiles.Tiles.Tile(0, 0, 1));
+        return [.. read.Layers.SelectMany(layer => layer.Features).Select(feature => (string)feature.Attributes["square"])];
     }
 
     private static async Task<TileRate> ColdAsync(SimulatedFolder files, IReadOnlyList<TileAddress> tiles)
