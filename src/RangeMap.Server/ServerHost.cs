@@ -24,7 +24,7 @@ public static class ServerHost
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         var frozen = new FrozenEditions(folder.Path);
         builder.Services.AddSingleton(folder);
-        builder.Services.AddSingleton(new CurrentData(folder.Database, clock, frozen));
+        builder.Services.AddSingleton(new CurrentData(folder.Database, clock, frozen, new(folder.Path)));
         builder.Services.AddSingleton(frozen);
         builder.Services.AddSingleton(_ => new ExportFolder(folder.Path, clock));
         builder.Services.AddSingleton(new Gazetteer());

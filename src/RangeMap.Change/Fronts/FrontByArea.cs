@@ -18,16 +18,17 @@ internal static class FrontByArea
         if (reason is not null)
             return SpreadEstimate.Refuse(SpreadMethods.RootArea, records, reason);
 
-        var (times, radii) = RadiusByTime(records, options);
+        var angle = LandAngle.Of(records, options);
+        var (times, radii) = RadiusByTime(records, options.SquareSideKm, angle);
         var line = LeastSquaresLine.Fit(times, radii);
-        return SpreadEstimate.Of(SpreadMethods.RootArea, records, line.Slope, line.SerialSlopeInterval(options.Confidence), SpreadWords.RootAreaNote);
+        return SpreadEstimate.Of(SpreadMethods.RootArea, records, line.Slope, line.SerialSlopeInterval(options.Confidence), SpreadWords.RootAreaNote(angle));
     }
 
-    internal static (double[] Times, double[] Radii) RadiusByTime(FirstRecords records, SpreadOptions options)
+    internal static (double[] Times, double[] Radii) RadiusByTime(FirstRecords records, double sideKm, double openAngle)
     {
-        var squareArea = options.SquareSideKm * options.SquareSideKm;
+        var squareArea = sideKm * sideKm;
         var series = records.Times.Index().GroupBy(r => r.Item)
-            .Select(g => (Time: g.Key, Radius: Radius((g.Max(r => r.Index) + 1) * squareArea, options.OpenAngle)))
+            .Select(g => (Time: g.Key, Radius: Radius((g.Max(r => r.Index) + 1) * squareArea, openAngle)))
             .ToList();
         return ([.. series.Select(s => s.Time)], [.. series.Select(s => s.Radius)]);
     }

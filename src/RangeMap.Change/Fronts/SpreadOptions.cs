@@ -51,8 +51,11 @@ public sealed record SpreadOptions
     /// <summary>Side of the squares in kilometres, for their area.</summary>
     public double SquareSideKm { get; init; } = 10;
 
-    /// <summary>Angle of land seen from the origin, radians in (0, 2 pi]: pi from a straight coast, pi / 2 from a corner.</summary>
-    public double OpenAngle { get; init; } = 2 * Math.PI;
+    /// <summary>Angle of land seen from the origin, radians in (0, 2 pi]: pi from a straight coast, pi / 2 from a corner. Null to take it from the land, or the whole circle where that is not given.</summary>
+    public double? OpenAngle { get; init; }
+
+    /// <summary>Centres of the squares with land, on the plane of the records; null where they are not known.</summary>
+    public IReadOnlyCollection<PlanePoint>? Land { get; init; }
 
     /// <summary>
     /// Last year in which the group was recorded at all; null for the last first record. Years up to it without a first
@@ -87,7 +90,7 @@ public sealed record SpreadOptions
         Require(SquareSideKm > 0 && double.IsFinite(SquareSideKm), nameof(SquareSideKm), SquareSideKm);
         Require(RecordedUntil is null || double.IsFinite(RecordedUntil.Value), nameof(RecordedUntil), RecordedUntil ?? 0);
         Require(RecordedFrom is null || double.IsFinite(RecordedFrom.Value), nameof(RecordedFrom), RecordedFrom ?? 0);
-        Require(OpenAngle > 0 && OpenAngle <= 2 * Math.PI, nameof(OpenAngle), OpenAngle);
+        Require(OpenAngle is null or (> 0 and <= 2 * Math.PI), nameof(OpenAngle), OpenAngle ?? 0);
     }
 
     private static void Require(bool holds, string name, object value)

@@ -25,7 +25,9 @@ internal static class SpreadWords
 
     internal const string AllPointsNote = "average of first records; low when squares are found long after the species reached them";
 
-    internal const string RootAreaNote = "area equivalent; low when squares are missed, high when recording grows";
+    internal static string RootAreaNote(double openAngle) => openAngle < 2 * Math.PI
+        ? string.Create(CultureInfo.InvariantCulture, $"area equivalent, over the {openAngle * 180 / Math.PI:0} of 360 degrees round the origin that are land; low when squares are missed, high when recording grows")
+        : "area equivalent; low when squares are missed, high when recording grows";
 
     internal const string MaximumNote = "follows the farthest square alone; not a speed to quote";
 

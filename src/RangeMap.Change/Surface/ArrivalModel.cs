@@ -23,10 +23,13 @@ public static class ArrivalModel
         if (Fault(visited, firsts, options) is { } fault)
             return new(null, fault);
         var start = origin ?? Earliest(visited);
-        var years = YearLadder.Of(visited.Min(site => site.Visits.Min(visit => visit.Year)), visited.Max(site => site.Visits.Max(visit => visit.Year)));
+        var (first, last) = (visited.Min(site => site.Visits.Min(visit => visit.Year)), visited.Max(site => site.Visits.Max(visit => visit.Year)));
+        var years = YearLadder.Of(first, last);
         var points = visited.Select(site => new PlanePoint(site.X, site.Y)).ToList();
         var rounds = new ArrivalRounds(visited, SurfaceBasis.Of(points, start, options.Knots), years, options);
         rounds.Run();
+        if (NoFront.Of(rounds, first, last) is { } noFront)
+            return new(null, noFront);
         return new(ArrivalFit.Of(sites, rounds.Surface(), rounds.Detection, options.DetectionError ? rounds.DetectionError() : null, rounds.Unsuited, years, options), null);
     }
 

@@ -6,6 +6,8 @@ namespace RangeMap.Change;
 /// </summary>
 internal static class ArrivalPosterior
 {
+    private const double Unlikely = 1e-9, Least = 1e-300;
+
     /// <summary>Likelihood of a square's visits for each year of arrival, the greatest being 1; gives the logarithm of what that stands for.</summary>
     public static double Likelihood(IReadOnlyList<ArrivalVisit> visits, YearLadder years, DetectionCurve detection, double strayRate, Span<double> likelihood)
     {
@@ -44,37 +46,46 @@ internal static class ArrivalPosterior
     /// <param name="unsuited">Share of squares that the species never lives in; visits to them say what visits before an arrival say.</param>
     public static (double Log, double First, double Second) Slopes(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation, double unsuited)
     {
-        // Each boundary between two years moves chance from one to the other: the sum by boundaries needs their differences only.
-        double value = likelihood[^1], first = 0, second = 0;
-        for (var i = 0; i < years.Count - 1; i++)
+        var here = Sums(likelihood, years, surface, deviation, NormalCurve.Far);
+        // Boundaries far from the surface matter only to a square whose own visits put its arrival there.
+        if (here.Value < Unlikely)
+            here = Sums(likelihood, years, surface, deviation, NormalCurve.Farthest);
+        var value = (1 - unsuited) * here.Value + unsuited * likelihood[^1];
+        if (!(value > Least))
+            return (Math.Log(Least), 0, 0);
+        var first = (1 - unsuited) * here.First / value;
+        return (Math.Log(value), first, (1 - unsuited) * here.Second / value - first * first);
+    }
+
+    /// <summary>
+    /// Chance of the visits with an arrival about the surface, with its derivatives. Each boundary between two years moves chance from one to the other, so the sum asks for the differences of
+    /// the likelihood only; tails are summed on their own side of the surface, as 1 less a chance that is nearly 1 would keep nothing of it.
+    /// </summary>
+    private static (double Value, double First, double Second) Sums(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation, double farthest)
+    {
+        var middle = Boundary(surface, up: true);
+        double value = likelihood[middle], first = 0, second = 0;
+        var (from, until) = (Boundary(surface - farthest * deviation, up: true), Boundary(surface + farthest * deviation, up: false));
+        for (var i = from; i < until; i++)
         {
             var step = likelihood[i] - likelihood[i + 1];
             if (step == 0)
                 continue;
             var z = (years.First + i + 0.5 - surface) / deviation;
-            var (below, density) = NormalCurve.BelowAndDensity(z);
-            value += step * below;
+            var (beyond, density) = NormalCurve.BeyondAndDensity(Math.Abs(z));
+            value += i < middle ? step * beyond : -step * beyond;
             first -= step * density / deviation;
             second -= step * z * density / (deviation * deviation);
         }
 
-        value = Math.Max((1 - unsuited) * value + unsuited * likelihood[^1], 1e-300);
-        first *= (1 - unsuited) / value;
-        return (Math.Log(value), first, (1 - unsuited) * second / value - first * first);
-    }
+        return (value, first, second);
 
-    /// <summary>The logarithm alone, for half the work.</summary>
-    public static double Log(ReadOnlySpan<double> likelihood, YearLadder years, double surface, double deviation, double unsuited)
-    {
-        var value = likelihood[^1];
-        for (var i = 0; i < years.Count - 1; i++)
+        // Boundary i lies between the years First + i and First + i + 1.
+        int Boundary(double year, bool up)
         {
-            var step = likelihood[i] - likelihood[i + 1];
-            if (step != 0)
-                value += step * NormalCurve.Below((years.First + i + 0.5 - surface) / deviation);
+            var place = year - years.First - 0.5;
+            return (int)Math.Clamp(up ? Math.Ceiling(place) : Math.Floor(place) + 1, 0, years.Count - 1);
         }
-
-        return Math.Log(Math.Max((1 - unsuited) * value + unsuited * likelihood[^1], 1e-300));
     }
 
     /// <summary>Turns prior chances into posterior ones in place; the last takes the chance that the square is unsuited, which is given back too.</summary>

@@ -17,6 +17,10 @@ internal sealed class ArrivalRounds
     // Bumps of a tenth of a year are none.
     private static readonly double _leastRoughness = Math.Log(0.01);
 
+    // Bounds of the scatter's variance, years squared.
+    private const double LeastScatter = 0.1;
+    private readonly double _mostScatter;
+
     private readonly List<ArrivalSite> _sites;
     private readonly SurfaceBasis _basis;
     private readonly SurfaceDesign _design;
@@ -35,6 +39,7 @@ internal sealed class ArrivalRounds
         _design = SurfaceDesign.Of(basis, [.. sites.Select(site => new PlanePoint(site.X, site.Y))]);
         (_first, _second, _never, _greatest) = (new double[sites.Count], new double[sites.Count], new double[sites.Count], new double[sites.Count]);
         (_chances, _likelihoods) = ([.. sites.Select(_ => new double[years.Count])], [.. sites.Select(_ => new double[years.Count])]);
+        _mostScatter = Math.Pow(1.25 * NoFront.MostScatterYears(years.Watched), 2);
         Detection = new(0, 0.5);
         (_weights, _covariance) = Start();
     }
@@ -44,6 +49,29 @@ internal sealed class ArrivalRounds
 
     /// <summary>Share of squares that the species never lives in.</summary>
     public double Unsuited => _unsuited;
+
+    /// <summary>Standard deviation of single squares' arrivals round the surface, years.</summary>
+    public double ScatterYears => Math.Sqrt(_scatter);
+
+    /// <summary>Number of visited squares that the species reached before a year, as expected from all that is known.</summary>
+    public double ReachedBefore(int year)
+    {
+        var steps = Math.Clamp(year - _years.First, 0, _years.Count - 1);
+        return _chances.Sum(chances => chances.Take(steps).Sum());
+    }
+
+    /// <summary>
+    /// By how much the visits are likelier with arrivals than had the species been there all along: difference of the logarithms, less the numbers that the surface and its scatter use up
+    /// (after Akaike 1974, IEEE Transactions on Automatic Control 19:716-723).
+    /// </summary>
+    public double GainOverResident()
+    {
+        var used = SurfaceBasis.Free + 1.0;
+        for (var j = SurfaceBasis.Free; j < _basis.Count; j++)
+            used += 1 - _covariance[j, j] / Roughness;
+        var arriving = LogLikelihood(_design.Times(_weights), Math.Sqrt(_scatter)) + _greatest.Sum();
+        return arriving - used - ResidentModel.LogLikelihood(_sites, _options.StrayRate, Detection, _unsuited);
+    }
 
     private double Roughness => Math.Exp(_roughness.Value);
 
@@ -60,6 +88,9 @@ internal sealed class ArrivalRounds
             _unsuited = UnsuitedShare.Likeliest(_never, _unsuited);
             var (before, scatter, roughness) = (_weights, _scatter, Roughness);
             Refit();
+            // What scatters without bound has no front, and no round will find one.
+            if (_scatter >= _mostScatter)
+                break;
             if (round >= FewestRounds && Move(_weights - before) < LeastMove && Math.Abs(_scatter / scatter - 1) < LeastMove && Math.Abs(Roughness / roughness - 1) < LeastMove)
                 break;
         }
@@ -132,7 +163,7 @@ internal sealed class ArrivalRounds
         Differentiate(fitted);
         var information = Array.ConvertAll(_second, second => Math.Max(-second, LeastKnown / _scatter));
         _covariance = Solve(fitted, information).Item2;
-        _scatter = Math.Clamp(BetterScatter(fitted, information), 0.1, 400);
+        _scatter = Math.Clamp(BetterScatter(fitted, information), LeastScatter, _mostScatter);
         _roughness.Advance(Math.Clamp(BetterRoughness(), _leastRoughness, Math.Log(1e6)));
     }
 
@@ -196,7 +227,7 @@ internal sealed class ArrivalRounds
     {
         // One sum at the end, in the order of the squares, so that two runs agree to the last figure.
         var logs = new double[_sites.Count];
-        Parallel.For(0, logs.Length, i => logs[i] = ArrivalPosterior.Log(_likelihoods[i], _years, fitted[i], deviation, _unsuited));
+        Parallel.For(0, logs.Length, i => logs[i] = ArrivalPosterior.Slopes(_likelihoods[i], _years, fitted[i], deviation, _unsuited).Log);
         return logs.Sum();
     }
 

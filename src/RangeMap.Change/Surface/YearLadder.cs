@@ -11,19 +11,24 @@ internal readonly record struct YearLadder(int First, int Count)
     /// <summary>The last year, which stands for later ones too.</summary>
     public int Last => First + Count - 1;
 
+    /// <summary>Number of years from the first visit to the last.</summary>
+    public int Watched => Count - Before - After;
+
     public static YearLadder Of(int firstVisit, int lastVisit) => new(firstVisit - Before, lastVisit - firstVisit + 1 + Before + After);
 
-    /// <summary>Fills in the chance of each year under a normal distribution; the ends take the tails.</summary>
+    /// <summary>Fills in the chance of each year under a normal distribution; the ends take the tails. Each is taken from the tail on its own side, which keeps chances of far years.</summary>
     public void Prior(double mean, double deviation, Span<double> chances)
     {
-        var below = 0.0;
+        double below = 0, above = 1;
         for (var i = 0; i < Count - 1; i++)
         {
-            var upTo = NormalCurve.Below((First + i + 0.5 - mean) / deviation);
-            chances[i] = Math.Max(upTo - below, 1e-300);
-            below = upTo;
+            var z = (First + i + 0.5 - mean) / deviation;
+            var (beyond, _) = NormalCurve.BeyondAndDensity(Math.Min(Math.Abs(z), NormalCurve.Farthest));
+            var (upTo, past) = z < 0 ? (beyond, 1 - beyond) : (1 - beyond, beyond);
+            chances[i] = Math.Max(z < 0 ? upTo - below : above - past, 1e-300);
+            (below, above) = (upTo, past);
         }
 
-        chances[Count - 1] = Math.Max(1 - below, 1e-300);
+        chances[Count - 1] = Math.Max(above, 1e-300);
     }
 }

@@ -38,7 +38,7 @@ internal static class ExportCommand
     private static async Task<int> RunAsync(CommandContext context, ParseResult parsed, CancellationToken cancel)
     {
         var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
-        var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(Edition));
+        var data = CurrentData.Of(folder, context.Clock).At(parsed.GetValue(Edition));
         var word = parsed.GetRequiredValue(Format);
         var table = word == ExportFormat.DarwinCoreArchive.Word() ? ExportTables.Records : parsed.GetRequiredValue(What) switch { "effort" => ExportTables.Effort, "records" => ExportTables.Records, _ => ExportTables.Presence };
         var (question, format) = (ExportAsk.Read(data, table, Parts(parsed), parsed.GetValue(InFull)), ExportAsk.Format(word, table));

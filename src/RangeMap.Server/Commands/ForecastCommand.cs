@@ -18,7 +18,7 @@ internal static class ForecastCommand
         };
         command.SetAction(async (parsed, cancel) =>
         {
-            var data = new CurrentData(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)).Database, context.Clock).Now();
+            var data = CurrentData.Of(DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data)), context.Clock).Now();
             var answer = ForecastSpread.Answer(data, data.Find(parsed.GetRequiredValue(taxon)), Ask.Size(parsed.GetValue(CommonOptions.Grid)), parsed.GetValue(year));
             if (parsed.GetRequiredValue(format) == "geojson")
             {

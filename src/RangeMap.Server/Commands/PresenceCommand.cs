@@ -19,7 +19,7 @@ internal static class PresenceCommand
         command.SetAction(async (parsed, cancel) =>
         {
             var folder = DataFolder.OpenExisting(parsed.GetRequiredValue(CommonOptions.Data));
-            var data = new CurrentData(folder.Database, context.Clock, new(folder.Path)).At(parsed.GetValue(ExportCommand.Edition));
+            var data = CurrentData.Of(folder, context.Clock).At(parsed.GetValue(ExportCommand.Edition));
             var question = PresenceQuestion.Of(
                 data, parsed.GetRequiredValue(taxon), parsed.GetValue(CommonOptions.Grid), parsed.GetValue(periods), parsed.GetValue(CommonOptions.Quality), parsed.GetValue(CommonOptions.Region),
                 parsed.GetValue(CommonOptions.Bbox));

@@ -6,7 +6,7 @@ namespace RangeMap.Server;
 /// Gives the newest state of the data. It looks for a new edition at most twice a second, so an import by another
 /// process shows within that time and a request for a tile costs no question to the database.
 /// </summary>
-public sealed class CurrentData(Database database, TimeProvider clock, FrozenEditions? frozen = null)
+public sealed class CurrentData(Database database, TimeProvider clock, FrozenEditions? frozen = null, KeptPastForecasts? past = null)
 {
     private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(500);
 
@@ -15,6 +15,9 @@ public sealed class CurrentData(Database database, TimeProvider clock, FrozenEdi
     private DataSnapshot? _snapshot;
     private long _lookedAt;
     private volatile bool _lookAgain;
+
+    /// <summary>The data of a folder, with its frozen editions and what is kept on file of past forecasts.</summary>
+    public static CurrentData Of(DataFolder folder, TimeProvider clock) => new(folder.Database, clock, new(folder.Path), new(folder.Path));
 
     /// <summary>Lets the next question look for a new edition at once.</summary>
     public void LookAgain() => _lookAgain = true;
@@ -31,7 +34,7 @@ public sealed class CurrentData(Database database, TimeProvider clock, FrozenEdi
         {
             _lookAgain = false;
             for (var edition = _editions.Current(); _snapshot?.Edition.Number != edition.Number; edition = _editions.Current())
-                _snapshot = new(new LiveState(database, edition, clock));
+                _snapshot = new(new LiveState(database, edition, clock), past);
             Volatile.Write(ref _lookedAt, clock.GetTimestamp());
             return _snapshot;
         }

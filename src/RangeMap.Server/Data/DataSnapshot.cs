@@ -19,9 +19,9 @@ public sealed class DataSnapshot
     private readonly Dictionary<int, Taxon> _byNumber;
     private readonly Dictionary<string, Taxon> _byName = new(StringComparer.OrdinalIgnoreCase);
 
-    internal DataSnapshot(IPublishedState state)
+    internal DataSnapshot(IPublishedState state, KeptPastForecasts? past = null)
     {
-        _state = state;
+        (_state, PastForecasts) = (state, past);
         Taxa = SensitiveTaxa.WithInherited(state.ReadTaxa());
         _byNumber = Taxa.ToDictionary(taxon => taxon.Number);
         foreach (var taxon in Taxa)
@@ -47,6 +47,9 @@ public sealed class DataSnapshot
 
     /// <summary>Tiles that were sent, by address.</summary>
     internal AddressedTiles Addressed { get; } = new();
+
+    /// <summary>Scores of past forecasts on file; null where none are kept.</summary>
+    internal KeptPastForecasts? PastForecasts { get; }
 
     /// <summary>Taxa with their number of records and years.</summary>
     public IReadOnlyList<TaxonSummary> Summaries => Answers.GetOrMake("summaries", Summarise);

@@ -59,9 +59,9 @@ internal static class ForecastSpread
     // A sensitive species is never looked for by strangers sent there.
     private static Func<int, bool>? MayBeNamed(Taxon taxon) => taxon.GeneraliseTo is null ? null : _ => false;
 
-    /// <summary>The same for every year that is asked, so made once.</summary>
+    /// <summary>The same for every year that is asked, so made once, and kept on file.</summary>
     private static IReadOnlyList<HindcastCut> PastForecasts(DataSnapshot data, Taxon taxon, SquareSize size, ArrivalFit fit, int now) =>
-        data.Answers.GetOrMake((taxon.Number, size, "hindcast"), () => HindcastOf(fit, now));
+        data.Answers.GetOrMake((taxon.Number, size, "hindcast"), () => data.PastForecasts is { } kept ? kept.GetOrMake(taxon, size, data.Edition, () => HindcastOf(fit, now)) : HindcastOf(fit, now));
 
     private static IReadOnlyList<HindcastCut> HindcastOf(ArrivalFit fit, int now)
     {

@@ -26,12 +26,17 @@ public static class MeasureSpread
                 SquareSideKm = (int)size / MetresPerKm,
                 RecordedFrom = OfGroup(data, taxon).Min(summary => summary.FirstYear),
                 RecordedUntil = OfGroup(data, taxon).Max(summary => summary.LastYear),
+                Land = LandOf(data, size),
                 Origin = centre is { } given ? new(given.Easting / MetresPerKm, given.Northing / MetresPerKm) : null,
             };
             var points = arrivals.Select(Point).ToList();
             var report = Spread.Measure(points, options, VisitsOf(data, taxon, size, arrivals), withModel ? ForecastSpread.Fit(data, taxon, size).Answer : null);
             return new SpreadAnswer(taxon, size, report, arrivals, FrontChart.Of(points, report), OriginSquare(report, size));
         });
+
+    /// <summary>Centres of the squares with land on both islands; null for sizes of which there is no list of them.</summary>
+    private static List<PlanePoint>? LandOf(DataSnapshot data, SquareSize size) => size is not (SquareSize.Km10 or SquareSize.Km5 or SquareSize.Km2 or SquareSize.Km1) ? null : data.Answers.GetOrMake((size, "land"), () =>
+        new[] { GridId.British, GridId.Irish }.SelectMany(grid => BaseGeography.Squares.Of(grid, size)).Select(Arrival.CommonCentre).Select(centre => new PlanePoint(centre.Easting / MetresPerKm, centre.Northing / MetresPerKm)).ToList());
 
     /// <summary>
     /// Visits that could have found the taxon: those that noted anything of its group, or looked for the taxon itself. A find counts only where the map

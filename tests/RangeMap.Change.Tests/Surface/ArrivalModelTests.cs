@@ -72,6 +72,55 @@ public class ArrivalModelTests(ITestOutputHelper output)
         }
     }
 
+    [Fact]
+    public void TheDerivativesHoldWhereTheSurfaceLiesFarFromWhatTheVisitsSay()
+    {
+        var years = YearLadder.Of(2000, 2020);
+        var likelihood = new double[years.Count];
+        // Two hundred finds in 2010 and as many visits in vain before: nothing but 2010 is likely, and never being there least of all.
+        ArrivalPosterior.Likelihood([.. Enumerable.Repeat(new ArrivalVisit(2010, 3, true), 200), .. Enumerable.Repeat(new ArrivalVisit(2009, 3, false), 200)], years, new(-1, 0.8), 0.001, likelihood);
+        foreach (var surface in (double[])[1950, 1985, 1995, 2025, 2040, 2070])
+        {
+            const double step = 1e-3;
+            var here = ArrivalPosterior.Slopes(likelihood, years, surface, 2, 1e-4);
+            var (ahead, behind) = (ArrivalPosterior.Slopes(likelihood, years, surface + step, 2, 1e-4), ArrivalPosterior.Slopes(likelihood, years, surface - step, 2, 1e-4));
+            Assert.Equal((ahead.Log - behind.Log) / (2 * step), here.First, 1e-6 + 0.05 * Math.Abs(here.First));
+            Assert.True(double.IsFinite(here.Second));
+        }
+
+        Assert.True(ArrivalPosterior.Slopes(likelihood, years, 2030, 2, 1e-4).First < -1);
+        // A thousand years away nothing is told apart: flat, but a number.
+        foreach (var surface in (double[])[1000, 3000, 1e12])
+        {
+            var (log, first, second) = ArrivalPosterior.Slopes(likelihood, years, surface, 2, 1e-4);
+            Assert.InRange(log, Math.Log(1e-300), 0);
+            Assert.Equal((0, 0), (first, second));
+        }
+    }
+
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(0.3)]
+    [InlineData(0.8)]
+    public void ASpeciesThatWasThereAllAlongHasNoFront(double detection)
+    {
+        for (ulong seed = 1; seed <= 6; seed++)
+        {
+            var random = new Pcg(seed);
+            var sites = new List<ArrivalSite>();
+            for (var square = 0; square < 400; square++)
+            {
+                // Recording grows, and some squares are rich in the species, others poor: first finds trickle in over the decades as in a spread.
+                var chance = random.NextUnit() < 0.6 ? detection * 2 * random.NextUnit() : 0;
+                sites.Add(new(10 * (square % 20), 10 * (square / 20), [.. Enumerable.Range(0, 80).Select(visit => new ArrivalVisit(1985 + (int)(40 * Math.Sqrt(random.NextUnit())), 1 + visit % 12, random.NextUnit() < chance))]));
+            }
+
+            var answer = ArrivalModel.Fit(sites);
+            Assert.NotNull(answer.Refused);
+            Assert.Matches("No front can be seen|was reached before the records begin", answer.Refused);
+        }
+    }
+
     private static (List<double> Speeds, int Covered, int Squares, int Held) Run(SimulatedArrivals world, int seeds)
     {
         var speeds = new List<double>();
