@@ -40,10 +40,13 @@ public static class ServerHost
         builder.Services.AddResponseCompression(compression =>
         {
             compression.EnableForHttps = true;
-            compression.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, TileEndpoints.MediaType, NewSquaresFeed.MediaType, MapPrinter.MediaType(PrintFormat.Svg)];
+            // Not tiles: they are kept packed, under a tag of their own (ReadyTile).
+            compression.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, PresenceGeoJson.MediaType, NewSquaresFeed.MediaType, MapPrinter.MediaType(PrintFormat.Svg)];
         });
 
         var app = builder.Build();
+        app.UseWarmTiles();
+        app.UseRouting();
         app.UseSharedHeaders();
         app.UseExceptionHandler();
         app.UseStatusCodePages();

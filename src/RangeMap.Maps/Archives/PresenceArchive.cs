@@ -32,48 +32,57 @@ public static class PresenceArchive
         _ => 13,
     };
 
-    /// <summary>Writes the archive.</summary>
+    /// <summary>Writes the archive. Memory holds one map and one tile at a time, however many maps there are.</summary>
     /// <param name="output">The stream, which stays open.</param>
-    /// <param name="scratch">A file that is made for the time being.</param>
-    /// <param name="layers">The maps, of one square size; at least one has squares.</param>
+    /// <param name="scratch">Beginning of the names of files that are made for the time being.</param>
+    /// <param name="layers">The maps, of one square size, read once, each let go when it is drawn; those without squares are left out.</param>
     /// <param name="source">Where they come from.</param>
     /// <param name="attribution">Whom to credit, plain text.</param>
-    /// <param name="progress">Told the number of tiles looked at, and how many there are.</param>
     /// <param name="cancel">Stops the writing.</param>
-    /// <returns>How many tiles were written.</returns>
-    public static async Task<long> WriteAsync(
-        Stream output, string scratch, IReadOnlyList<ArchiveLayer> layers, ExportSource source, string attribution, Action<long, long>? progress = null, CancellationToken cancel = default)
+    /// <returns>How many tiles were written; 0 where no map has squares, and then the stream has no bytes.</returns>
+    public static async Task<long> WriteAsync(Stream output, string scratch, IEnumerable<ArchiveLayer> layers, ExportSource source, string attribution, CancellationToken cancel = default)
     {
-        var drawn = layers.Where(layer => layer.Map.Squares.Count > 0).ToList();
-        if (drawn.Count == 0)
-            throw new ArgumentException("No map has squares.", nameof(layers));
-        var ready = drawn.ConvertAll(layer => new PresenceTiles(layer.Map, Set, layer.Layer));
-        var maxZoom = MaxZoom(drawn[0].Map.Size);
-        using var archive = new TileArchive(scratch);
-        Draw(archive, ready, maxZoom, progress, cancel);
-        var box = drawn.SelectMany(layer => layer.Map.Squares).Select(square => DegreeBox.Of(square.Square)).Aggregate((a, b) => a.Union(b));
-        await archive.FinishAsync(output, new(Metadata(drawn, source, attribution, maxZoom), 0, maxZoom, box), cancel).ConfigureAwait(false);
+        using var spill = new LayerSpill(scratch + ".layers");
+        var (drawn, box) = Draw(spill, layers, cancel);
+        if (box is not { } around)
+            return 0;
+        var maxZoom = drawn[0].MaxZoom;
+        using var archive = new TileArchive(scratch + ".tiles");
+        foreach (var (id, bytes) in spill.Tiles())
+        {
+            cancel.ThrowIfCancellationRequested();
+            archive.Add(id, bytes.Span);
+        }
+
+        await archive.FinishAsync(output, new(Metadata(drawn, source, attribution, maxZoom), 0, maxZoom, around), cancel).ConfigureAwait(false);
         return archive.Tiles;
     }
 
-    private static void Draw(TileArchive archive, List<PresenceTiles> maps, int maxZoom, Action<long, long>? progress, CancellationToken cancel)
+    /// <summary>Draws every tile of every map to the spill.</summary>
+    private static (List<DrawnLayer> Layers, DegreeBox? Box) Draw(LayerSpill spill, IEnumerable<ArchiveLayer> layers, CancellationToken cancel)
     {
-        var tiles = Enumerable.Range(0, maxZoom + 1)
-            .SelectMany(zoom => maps.SelectMany(map => map.Covering(zoom) is { } range ? range.Tiles() : []).Distinct().Select(tile => (Id: HilbertOrder.IdOf(zoom, tile.Column, tile.Row), Zoom: zoom, tile.Column, tile.Row)))
-            .OrderBy(tile => tile.Id).ToList();
+        var (drawn, box) = (new List<DrawnLayer>(), default(DegreeBox?));
         var bytes = new ArrayBufferWriter<byte>(1 << 16);
-        for (var i = 0; i < tiles.Count; i++)
+        foreach (var layer in layers.Where(layer => layer.Map.Squares.Count > 0))
         {
-            cancel.ThrowIfCancellationRequested();
-            bytes.ResetWrittenCount();
-            foreach (var map in maps)
-                map.Draw(tiles[i].Zoom, tiles[i].Column, tiles[i].Row, bytes);
-            archive.Add(tiles[i].Id, bytes.WrittenSpan);
-            progress?.Invoke(i + 1, tiles.Count);
+            var maxZoom = MaxZoom(layer.Map.Size);
+            var tiles = new PresenceTiles(layer.Map, Set, layer.Layer);
+            foreach (var (zoom, tile) in Enumerable.Range(0, maxZoom + 1).SelectMany(zoom => tiles.Drawn(zoom)!.Value.Tiles().Select(tile => (zoom, tile))))
+            {
+                cancel.ThrowIfCancellationRequested();
+                bytes.ResetWrittenCount();
+                tiles.Draw(zoom, tile.Column, tile.Row, bytes);
+                spill.Add(HilbertOrder.IdOf(zoom, tile.Column, tile.Row), bytes.WrittenSpan);
+            }
+
+            drawn.Add(new(layer.Layer, layer.Description, layer.Map.Periods, maxZoom));
+            box = layer.Map.Squares.Select(square => DegreeBox.Of(square.Square)).Aggregate(box, (whole, one) => whole?.Union(one) ?? one);
         }
+
+        return (drawn, box);
     }
 
-    private static byte[] Metadata(List<ArchiveLayer> layers, ExportSource source, string attribution, int maxZoom)
+    private static byte[] Metadata(List<DrawnLayer> layers, ExportSource source, string attribution, int maxZoom)
     {
         var bytes = new ArrayBufferWriter<byte>();
         using var json = new Utf8JsonWriter(bytes);
@@ -93,7 +102,7 @@ public static class PresenceArchive
             json.WriteNumber("minzoom"u8, 0);
             json.WriteNumber("maxzoom"u8, maxZoom);
             json.WriteStartObject("fields"u8);
-            foreach (var (name, description) in TileJsonDocument.Fields(layer.Map.Periods))
+            foreach (var (name, description) in TileJsonDocument.Fields(layer.Periods))
                 json.WriteString(name, description);
             json.WriteEndObject();
             json.WriteEndObject();
@@ -104,4 +113,7 @@ public static class PresenceArchive
         json.Flush();
         return bytes.WrittenSpan.ToArray();
     }
+
+    /// <summary>What is told of a layer once its map is let go.</summary>
+    private sealed record DrawnLayer(string Layer, string Description, IReadOnlyList<Period> Periods, int MaxZoom);
 }

@@ -73,18 +73,22 @@ public sealed class TileArchive : IDisposable
         var key = BinaryPrimitives.ReadUInt128LittleEndian(hash);
         if (_contents.TryGetValue(key, out var kept))
             return kept;
-        var offset = (ulong)_tiles.Position;
-        var packed = Zip(tile);
-        _tiles.Write(packed);
-        return _contents[key] = (offset, (uint)packed.Length);
+        var offset = _tiles.Position;
+        ZipTo(_tiles, tile);
+        return _contents[key] = ((ulong)offset, (uint)(_tiles.Position - offset));
     }
 
     private static byte[] Zip(ReadOnlySpan<byte> bytes)
     {
         using var packed = new MemoryStream();
-        using (var zip = new GZipStream(packed, CompressionLevel.Optimal, leaveOpen: true))
-            zip.Write(bytes);
+        ZipTo(packed, bytes);
         return packed.ToArray();
+    }
+
+    private static void ZipTo(Stream packed, ReadOnlySpan<byte> bytes)
+    {
+        using var zip = new GZipStream(packed, CompressionLevel.Optimal, leaveOpen: true);
+        zip.Write(bytes);
     }
 
     private byte[] Header(TileArchiveHead head, int root, int metadata, int leaves)

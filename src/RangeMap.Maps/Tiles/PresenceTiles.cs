@@ -63,6 +63,10 @@ public sealed class PresenceTiles
     /// <exception cref="ArgumentOutOfRangeException">The set has no such zoom.</exception>
     public TileRange? Covering(int zoom) => Extent is { } extent ? Set.TilesOf(extent, zoom) : null;
 
+    /// <summary>The tiles of a zoom that may have bytes: those that the extent meets, and neighbours whose buffer it reaches. Null for a map without squares.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The set has no such zoom.</exception>
+    public TileRange? Drawn(int zoom) => Extent is { } extent ? Set.TilesOf(extent.Grown(TileFrame.Buffer * Set.TileSide(zoom) / TileFrame.Extent), zoom) : null;
+
     /// <summary>Draws a tile. A tile without squares has no bytes at all, which is a valid empty tile.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The set has no such tile.</exception>
     public byte[] Draw(int zoom, int column, int row)

@@ -42,7 +42,7 @@ internal static class ExportCommand
         var word = parsed.GetRequiredValue(Format);
         var table = word == ExportFormat.DarwinCoreArchive.Word() ? ExportTables.Records : parsed.GetRequiredValue(What) switch { "effort" => ExportTables.Effort, "records" => ExportTables.Records, _ => ExportTables.Presence };
         var (question, format) = (ExportAsk.Read(data, table, Parts(parsed), parsed.GetValue(InFull)), ExportAsk.Format(word, table));
-        var size = MakeExport.Size(folder, question, format);
+        var size = await EstimateSize.OfAsync(folder, question, format, cancel);
         var (target, json) = (parsed.GetRequiredValue(Output), parsed.GetValue(CommonOptions.Json));
         if (!json)
             context.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{size.Rows:N0} rows{(size.AtMost ? " at most" : "")}, about {size.Bytes / 1e6:N1} MB"));

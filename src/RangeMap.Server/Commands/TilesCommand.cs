@@ -33,7 +33,7 @@ internal static class TilesCommand
     private static async Task WriteAsync(CommandContext context, DataFolder folder, ExportQuestion question, IReadOnlyList<Presence.Period> periods, string target, bool json, CancellationToken cancel)
     {
         long tiles = 0;
-        using (var progress = new ProgressLine(context.Error, $"Drawing {Path.GetFileName(target)}", "tiles"))
+        using (var progress = new ProgressLine(context.Error, $"Drawing {Path.GetFileName(target)}", "taxa"))
         {
             void Tell(long done, long of) => progress.Report(ImportProgress.Of(done, (double)done / of, TimeSpan.Zero));
             await NewFile.WriteAsync(target, async file => tiles = await MakeTiles.WriteAsync(folder, question, periods, file, Tell, cancel));

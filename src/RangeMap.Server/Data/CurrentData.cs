@@ -22,10 +22,13 @@ public sealed class CurrentData(Database database, TimeProvider clock, FrozenEdi
     /// <summary>Lets the next question look for a new edition at once.</summary>
     public void LookAgain() => _lookAgain = true;
 
+    /// <summary>The data now, if that is known without looking; null once it is time to look again.</summary>
+    internal DataSnapshot? Known => !_lookAgain && _snapshot is { } known && clock.GetElapsedTime(Volatile.Read(ref _lookedAt)) < LookEvery ? known : null;
+
     /// <summary>The data now.</summary>
     public DataSnapshot Now()
     {
-        if (!_lookAgain && _snapshot is { } known && clock.GetElapsedTime(Volatile.Read(ref _lookedAt)) < LookEvery)
+        if (Known is { } known)
             return known;
         lock (_lock)
         {

@@ -45,6 +45,9 @@ public sealed class DataSnapshot
     /// <summary>Answers worth keeping while the edition lasts.</summary>
     internal AnswerCache Answers { get; } = new();
 
+    /// <summary>Tiles that were sent, by address.</summary>
+    internal AddressedTiles Addressed { get; } = new();
+
     /// <summary>Scores of past forecasts on file; null where none are kept.</summary>
     internal KeptPastForecasts? PastForecasts { get; }
 

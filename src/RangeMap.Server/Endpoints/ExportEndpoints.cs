@@ -47,7 +47,7 @@ internal static class ExportEndpoints
     {
         var format = ExportAsk.Format(asked.Format, question.Table);
         if (asked.Count == true)
-            return Results.Json(MakeExport.Size(folder, question, format), CommandContext.Json);
+            return Results.Json(await EstimateSize.OfAsync(folder, question, format, cancel), CommandContext.Json);
         var (path, tag) = await kept.GetOrMakeAsync(
             $"{KeyOf(question)}\n{format}", format.Ending(), file => MakeExport.WriteAsync(folder, question, format, file, null, cancel), cancel);
         if (format == ExportFormat.Csv)

@@ -19,12 +19,12 @@ internal static class TileEndpoints
             .Produces<byte[]>(contentType: MediaType);
     }
 
-    private static IResult Tile(CurrentData current, string taxon, string tileMatrixSet, int z, int y, int x, string? grid = null, string? periods = null, string? quality = null, string? layers = null, string? edition = null)
+    private static TileAnswer Tile(CurrentData current, string taxon, string tileMatrixSet, int z, int y, int x, string? grid = null, string? periods = null, string? quality = null, string? layers = null, string? edition = null)
     {
         var set = TileMatrixSet.Find(tileMatrixSet)
             ?? throw new UserException($"There is no tile matrix set '{tileMatrixSet}'.", "tileMatrixSet", "Use WebMercatorQuad or BritishNationalGrid.", StatusCodes.Status404NotFound);
         var data = current.At(edition);
-        return Results.Bytes(DrawTile.Answer(data, PresenceQuestion.Of(data, taxon, grid, periods, quality), LayerNames.Read(layers), set, z, y, x), MediaType);
+        return new TileAnswer(DrawTile.Answer(data, PresenceQuestion.Of(data, taxon, grid, periods, quality), LayerNames.Read(layers), set, z, y, x), data, MediaType);
     }
 
     private static IResult TileJson(CurrentData current, HttpRequest request, string taxon, string? grid = null, string? periods = null, string? quality = null, string? layers = null, string? edition = null)

@@ -5,18 +5,18 @@ using RangeMap.Maps;
 namespace RangeMap.Server;
 
 /// <summary>Draws vector tiles of presence maps.</summary>
-public static class DrawTile
+internal static class DrawTile
 {
     /// <summary>A tile; empty where the map has no square.</summary>
     /// <exception cref="UserException">There is no such tile.</exception>
-    public static byte[] Answer(DataSnapshot data, PresenceQuestion question, TileMatrixSet set, int zoom, int row, int column) =>
+    public static ReadyTile Answer(DataSnapshot data, PresenceQuestion question, TileMatrixSet set, int zoom, int row, int column) =>
         set.Contains(zoom, column, row)
-            ? data.Answers.GetOrMake(new TileQuestion(question, set.Id, zoom, row, column), () => Tiles(data, question, set).Draw(zoom, column, row))
+            ? data.Answers.GetOrMake(new TileQuestion(question, set.Id, zoom, row, column), () => new ReadyTile(Tiles(data, question, set).Draw(zoom, column, row)))
             : throw new UserException($"{set.Id} has no tile {zoom}/{row}/{column}.", "tile", "Use a level, row and column of the tile matrix set.", StatusCodes.Status404NotFound);
 
     /// <summary>A tile of several layers, one after the other; a layer without features there is left out.</summary>
     /// <exception cref="UserException">There is no such tile.</exception>
-    internal static byte[] Answer(DataSnapshot data, PresenceQuestion question, IReadOnlyList<string> layers, TileMatrixSet set, int zoom, int row, int column)
+    public static ReadyTile Answer(DataSnapshot data, PresenceQuestion question, IReadOnlyList<string> layers, TileMatrixSet set, int zoom, int row, int column)
     {
         if (LayerNames.ArePresenceOnly(layers) || !set.Contains(zoom, column, row))
             return Answer(data, question, set, zoom, row, column);
@@ -31,7 +31,7 @@ public static class DrawTile
                     GatherLayers.Of(data, question, layer, set).Draw(zoom, column, row, tile);
             }
 
-            return tile.WrittenSpan.ToArray();
+            return new ReadyTile(tile.WrittenSpan.ToArray());
         });
     }
 

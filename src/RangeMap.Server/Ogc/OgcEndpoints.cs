@@ -49,11 +49,12 @@ internal static class OgcEndpoints
     private static IResult TileSet(HttpContext http, CurrentData current, string collectionId, string tileMatrixSetId) =>
         Plain(http, OgcTiles.Set(WithTiles(http, collectionId), current.Now(), SetOf(tileMatrixSetId), Taxon(http)), tileMatrixSetId, "taxonID");
 
-    private static IResult Tile(HttpContext http, CurrentData current, string collectionId, string tileMatrixSetId, string tileMatrix, string tileRow, string tileCol)
+    private static TileAnswer Tile(HttpContext http, CurrentData current, string collectionId, string tileMatrixSetId, string tileMatrix, string tileRow, string tileCol)
     {
         WithTiles(http, collectionId);
         OgcQuery.Check(http.Request.Query, ["taxonID"]);
-        return Results.Bytes(OgcTiles.Draw(current.Now(), SetOf(tileMatrixSetId), Taxon(http), Number(tileMatrix), Number(tileRow), Number(tileCol)), TileEndpoints.MediaType);
+        var data = current.Now();
+        return new TileAnswer(OgcTiles.Draw(data, SetOf(tileMatrixSetId), Taxon(http), Number(tileMatrix), Number(tileRow), Number(tileCol)), data, TileEndpoints.MediaType);
     }
 
     private static OgcLinks WithTiles(HttpContext http, string collectionId) => OgcCollection.Find(collectionId).Table == Maps.ExportTables.Presence

@@ -39,8 +39,8 @@ internal static class OgcTiles
 
     /// <summary>A tile; one without squares has no bytes.</summary>
     /// <exception cref="UserException">There is no such tile.</exception>
-    public static byte[] Draw(DataSnapshot data, TileMatrixSet set, string? taxon, int zoom, int row, int column) => set.Contains(zoom, column, row)
-        ? Tiles(data, set, taxon).Draw(zoom, column, row)
+    public static ReadyTile Draw(DataSnapshot data, TileMatrixSet set, string? taxon, int zoom, int row, int column) => set.Contains(zoom, column, row)
+        ? new(Tiles(data, set, taxon).Draw(zoom, column, row))
         : throw new UserException($"{set.Id} has no tile {zoom}/{row}/{column}.", "tile", "Use a level, row and column of the tile matrix set.", StatusCodes.Status404NotFound);
 
     private static PresenceTiles Tiles(DataSnapshot data, TileMatrixSet set, string? taxon)

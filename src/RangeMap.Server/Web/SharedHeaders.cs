@@ -18,7 +18,8 @@ internal static class SharedHeaders
         return next(context);
     });
 
-    private static void Set(HttpContext context)
+    /// <summary>Sets them now.</summary>
+    public static void Set(HttpContext context)
     {
         var headers = context.Response.Headers;
         headers.XContentTypeOptions = "nosniff";

@@ -28,7 +28,7 @@ internal sealed record TileAddress(string TaxonId, int Zoom, int Row, int Column
     }
 
     public byte[] Draw(DataSnapshot data) =>
-        DrawTile.Answer(data, PresenceQuestion.Of(data, TaxonId, "10km", Periods, null), Set, Zoom, Row, Column);
+        DrawTile.Answer(data, PresenceQuestion.Of(data, TaxonId, "10km", Periods, null), Set, Zoom, Row, Column).Bytes;
 
     public string Url => $"/api/v1/taxa/{Uri.EscapeDataString(TaxonId)}/tiles/{Set.Id}/{Zoom}/{Row}/{Column}?grid=10km&periods={Uri.EscapeDataString(Periods)}";
 }

@@ -7,7 +7,8 @@ namespace RangeMap.Benchmarks;
 internal static class Machine
 {
     private const string Processors = "/proc/cpuinfo";
-    private const string Load = "/proc/loadavg";
+    private const string LoadFile = "/proc/loadavg";
+    private const string References = "/proc/self/clear_refs";
     private const string Self = "/proc/self/stat";
 
     /// <summary>The kernel tells processor times in this unit on every machine that Linux runs on today (USER_HZ).</summary>
@@ -38,7 +39,21 @@ internal static class Machine
     /// <summary>Others on the machine lengthen wall times; the processor times beside them tell.</summary>
     public static void DescribeLoad()
     {
-        if (File.Exists(Load))
-            Console.WriteLine($"load average: {string.Join(' ', File.ReadAllText(Load).Split(' ')[..3])}");
+        if (File.Exists(LoadFile))
+            Console.WriteLine($"load average: {Load()}");
     }
+
+    /// <summary>Load averages of the last one, five and fifteen minutes.</summary>
+    public static string Load() => File.Exists(LoadFile) ? string.Join(' ', File.ReadAllText(LoadFile).Split(' ')[..3]) : "not told";
+
+    /// <summary>Lets go of what is not used and begins anew to look for the most memory held (proc(5), clear_refs).</summary>
+    public static void ForgetPeak()
+    {
+        GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+        if (File.Exists(References))
+            File.WriteAllText(References, "5");
+    }
+
+    /// <summary>The most memory that this process has held so far, or since <see cref="ForgetPeak"/>, megabytes.</summary>
+    public static long PeakMb() => System.Diagnostics.Process.GetCurrentProcess().PeakWorkingSet64 >> 20;
 }

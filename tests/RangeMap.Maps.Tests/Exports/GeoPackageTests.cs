@@ -23,6 +23,42 @@ public sealed class GeoPackageTests
     }
 
     [Theory]
+    [InlineData("presence")]
+    [InlineData("records")]
+    public async Task TheSpatialIndexHoldsTheBoxOfEveryFeatureAndIsUsed(string name)
+    {
+        using var folder = new TemporaryFolder();
+        var file = await WriteAsync(folder, ExportTables.All.Single(known => known.Name == name), 400);
+        using var connection = new SqliteConnection($"Data Source={file};Mode=ReadOnly;Pooling=False");
+        connection.Open();
+        var index = $"rtree_{name}_geom";
+        Assert.Equal("ok", One(connection, $"SELECT rtreecheck('{index}')"));
+        Assert.Equal(400L, One(connection, $"SELECT COUNT(*) FROM {name} JOIN {index} ON fid = id"));
+        Assert.Equal(1L, One(connection, $"SELECT COUNT(*) FROM gpkg_extensions WHERE table_name = '{name}' AND column_name = 'geom' AND extension_name = 'gpkg_rtree_index' AND scope = 'write-only'"));
+        Assert.Equal(6L, One(connection, $"SELECT COUNT(*) FROM sqlite_master WHERE type = 'trigger' AND name LIKE '{index}%'"));
+        Assert.Contains("VIRTUAL TABLE INDEX", Plan(connection, $"SELECT fid FROM {name} WHERE fid IN (SELECT id FROM {index} WHERE maxx >= -2 AND minx <= -1 AND maxy >= 54 AND miny <= 55)"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task GdalKnowsTheIndexAndFindsByItWhatItFindsWithout()
+    {
+        if (!Programs.Has("ogr2ogr"))
+            Assert.Skip("ogr2ogr (GDAL) is not installed.");
+        using var folder = new TemporaryFolder();
+        var file = await WriteAsync(folder, ExportTables.Presence, 400);
+        Assert.Equal("1", await CountAsync(file, "SELECT HasSpatialIndex('presence', 'geom') AS n"));
+        const string Box = "ST_MaxX(geom) >= -4 AND ST_MinX(geom) <= -2 AND ST_MaxY(geom) >= 52 AND ST_MinY(geom) <= 53";
+        var all = int.Parse(await CountAsync(file, $"SELECT COUNT(*) AS n FROM presence WHERE {Box}"), System.Globalization.CultureInfo.InvariantCulture);
+        Assert.InRange(all, 1, 399);
+        Assert.Contains($"Feature Count: {all}", await Programs.RunAsync("ogrinfo", ["-ro", "-so", "-al", "-spat", "-4", "52", "-2", "53", file], "."), StringComparison.Ordinal);
+        // Its triggers keep the index true when GDAL removes and moves features.
+        await Programs.RunAsync("ogrinfo", [file, "-sql", "DELETE FROM presence WHERE fid <= 100"], ".");
+        await Programs.RunAsync("ogrinfo", [file, "-sql", "UPDATE presence SET geom = (SELECT geom FROM presence WHERE fid = 400) WHERE fid = 101"], ".");
+        Assert.Equal("300", await CountAsync(file, "SELECT COUNT(*) AS n FROM rtree_presence_geom"));
+        Assert.Equal("1", await CountAsync(file, "SELECT COUNT(DISTINCT minx) AS n FROM rtree_presence_geom WHERE id IN (101, 400)"));
+    }
+
+    [Theory]
     [InlineData("presence", "Polygon")]
     [InlineData("records", "Point")]
     public async Task GdalReadsGeoPackageAndGeoJson(string name, string geometry)
@@ -47,6 +83,24 @@ public sealed class GeoPackageTests
         var file = folder.File("t.gpkg");
         await TableExport.WriteAsync(file, ExportFormat.GeoPackage, table, SomeRows.Source, SomeRows.Of(table, rows));
         return file;
+    }
+
+    /// <summary>The number that a question through GDAL gives as n.</summary>
+    private static async Task<string> CountAsync(string file, string sql)
+    {
+        var said = await Programs.RunAsync("ogrinfo", ["-ro", "-q", file, "-sql", sql], ".");
+        return said[(said.LastIndexOf("= ", StringComparison.Ordinal) + 2)..].Trim();
+    }
+
+    private static string Plan(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "EXPLAIN QUERY PLAN " + sql;
+        using var reader = command.ExecuteReader();
+        var steps = new List<string>();
+        while (reader.Read())
+            steps.Add(reader.GetString(3));
+        return string.Join('\n', steps);
     }
 
     private static object? One(SqliteConnection connection, string sql)

@@ -51,13 +51,13 @@ public sealed class FrontRowsTests(DemoTruthTests.MadeDemo demo) : IClassFixture
     public void ATileOfASpreadingSpeciesHasEveryLayerAskedAndPresenceStaysAsItWas()
     {
         var (set, question) = (Grids.TileMatrixSet.WebMercatorQuad, PresenceQuestion.Of(demo.Data, Arriving, null, null, null));
-        var alone = DrawTile.Answer(demo.Data, question, LayerNames.Read(null), set, 5, 10, 15);
+        var alone = DrawTile.Answer(demo.Data, question, LayerNames.Read(null), set, 5, 10, 15).Bytes;
         Assert.NotEmpty(alone);
-        Assert.Equal(DrawTile.Answer(demo.Data, question, set, 5, 10, 15), alone);
-        var all = DrawTile.Answer(demo.Data, question, LayerNames.Read("effort,forecast,fronts,arrivals,presence"), set, 5, 10, 15);
+        Assert.Equal(DrawTile.Answer(demo.Data, question, set, 5, 10, 15).Bytes, alone);
+        var all = DrawTile.Answer(demo.Data, question, LayerNames.Read("effort,forecast,fronts,arrivals,presence"), set, 5, 10, 15).Bytes;
         Assert.Equal(alone, all[..alone.Length]);
         foreach (var layer in (string[])["arrivals", "fronts", "forecast", "effort"])
-            Assert.True(DrawTile.Answer(demo.Data, question, LayerNames.Read(layer), set, 5, 10, 15) is { Length: > 0 } drawn && all.AsSpan().IndexOf(drawn) > 0, layer);
+            Assert.True(DrawTile.Answer(demo.Data, question, LayerNames.Read(layer), set, 5, 10, 15).Bytes is { Length: > 0 } drawn && all.AsSpan().IndexOf(drawn) > 0, layer);
     }
 
     private IEnumerable<ExportRow> Rows(ExportParts parts) => FrontRows.Of(null!, ExportAsk.Read(demo.Data, ExportTables.Fronts, parts with { Taxon = Arriving }));

@@ -31,6 +31,10 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
         { "/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/1?layers=effort", "no tile" },
         { "/api/v1/taxa/prima/tiles/WebMercatorQuad/-1/0/0", "no tile" },
         { "/api/v1/taxa/prima/tiles/WebMercatorQuad/40/0/0", "no tile" },
+        { "/api/v1/taxa/prima/tiles/WebMercatorQuad/30/0/0", "no tile" },
+        { "/api/v1/taxa/prima/tiles/BritishNationalGrid/3/8/0", "no tile" },
+        { "/ogc/collections/presence/tiles/WebMercatorQuad/2/4/0", "no tile" },
+        { "/ogc/collections/presence/tiles/BritishNationalGrid/-1/0/0", "no tile" },
         { "/api/v1/taxa/prima/tiles/WebMercatorQuad/2147483647/2147483647/2147483647", "no tile" },
         { "/api/v1/taxa/prima/tiles/BritishNationalGrid/17/0/0", "no tile" },
         { "/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/99999999999", "/reference" },
@@ -52,6 +56,9 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
         { "/api/v1/exports/presence?taxon=nulla", "nulla" },
         { "/api/v1/exports/tiles?taxon=nulla", "nulla" },
         { "/api/v1/exports/tiles?taxon=aperta", "no square" },
+        { "/api/v1/exports/presence?taxon=..%2F..%2Fetc%2Fpasswd", "etc" },
+        { "/api/v1/exports/records?taxon=prima,%22;%20filename=evil.exe", "evil" },
+        { "/api/v1/exports/tiles?edition=..%2F..%2Fetc", "no frozen edition" },
         { "/api/v1/editions/12", "no frozen edition" },
         { "/api/v1/regions?edition=0123456789abcdef", "no frozen edition" },
         { "/api/v1/editions/..%2F..%2Fetc%2Fpasswd", "no frozen edition" },
@@ -109,6 +116,15 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
         { "/api/v1/exports/presence?bbox=NaN,0,1,1", "no box" },
         { "/api/v1/exports/presence?bbox=0,2,1,1", "north of the northern" },
         { "/api/v1/exports/presence?bbox=0,1,2", "no box" },
+        { "/api/v1/exports/presence?bbox=Infinity,0,1,1", "no box" },
+        { "/api/v1/exports/presence?bbox=-1e400,0,1,1", "no box" },
+        { "/api/v1/exports/presence?bbox=-181,0,1,1", "beyond 180" },
+        { "/api/v1/exports/presence?count=perhaps", "count" },
+        { "/api/v1/exports/presence?from=0000", "no year or day" },
+        { "/api/v1/exports/presence?from=99999", "no year or day" },
+        { "/api/v1/exports/presence?region=..%2F..%2Fetc", "no region" },
+        { "/api/v1/exports/tiles?periods=soon", "ISO 8601" },
+        { "/api/v1/exports/tiles?grid=3km", "no square size" },
         { "/api/v1/exports/presence?region=nowhere", "no region" },
         { "/api/v1/exports/effort?group=nobody", "no group" },
         { "/api/v1/exports/records?quality=best", "quality" },
@@ -175,10 +191,33 @@ public sealed class BadAnswerTests(SmallWorld world) : IClassFixture<SmallWorld>
     public async Task TooManyPeriodsAreRefusedAndAHugeLimitIsCut()
     {
         var periods = string.Join(',', Enumerable.Range(1900, 65));
-        (await _server.GetProblemAsync($"/api/v1/taxa/prima/presence?periods={periods}", HttpStatusCode.BadRequest)).ShouldSay("at most 64");
+        var thousand = string.Join(',', Enumerable.Range(1000, 1000));
+        foreach (var address in (string[])["presence", "tiles/WebMercatorQuad/0/0/0", "tiles.json", "style.json", "map.svg"])
+        {
+            (await _server.GetProblemAsync($"/api/v1/taxa/prima/{address}?periods={periods}", HttpStatusCode.BadRequest)).ShouldSay("at most");
+            (await _server.GetProblemAsync($"/api/v1/taxa/prima/{address}?periods={thousand}", HttpStatusCode.BadRequest)).ShouldSay("at most");
+        }
+
+        (await _server.GetProblemAsync($"/api/v1/exports/tiles?taxon=prima&periods={thousand}", HttpStatusCode.BadRequest)).ShouldSay("at most 64");
         Assert.Equal(7, (await _server.GetJsonAsync("/api/v1/taxa?limit=2147483647"))["taxa"]!.AsArray().Count);
         using var tooLong = await _server.Client.GetAsync($"/api/v1/taxa/prima/presence?periods={new string('1', 100_000)}");
         Assert.Equal(HttpStatusCode.RequestUriTooLong, tooLong.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/0?periods=2000/2010,2005/2015,2000/2010")]
+    [InlineData("/api/v1/taxa/prima/tiles/WebMercatorQuad/0/0/0?layers=effort,effort&periods=../..,../..")]
+    [InlineData("/api/v1/taxa/prima/tiles.json?periods=../..,2005/2015")]
+    [InlineData("/api/v1/exports/tiles?taxon=prima&periods=2000/2010,2005/2015")]
+    [InlineData("/api/v1/taxa/prima/presence?bbox=179,50,-179,60")]
+    [InlineData("/ogc/collections/squares/items?bbox=179,50,-179,60&limit=1000000000")]
+    [InlineData("/ogc/collections/presence/items?offset=999999999999999999")]
+    [InlineData("/ogc/collections/presence/items?year=99999&taxonID=prima")]
+    [InlineData("/ogc/collections/presence/items?square=..%2F..&size=3km")]
+    public async Task WhatIsOddButCanBeAnsweredIs(string address)
+    {
+        using var answer = await _server.Client.GetAsync(address);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
     }
 
     [Fact]

@@ -50,6 +50,21 @@ public sealed class ExportByHttpTests(SmallWorld world) : IClassFixture<SmallWor
     }
 
     [Fact]
+    public async Task NoCellBecomesAFormulaAndNoNameOfAFileLeadsElsewhere()
+    {
+        await using var server = await RunningServer.StartAsync("occurrenceID,scientificName,eventDate,gridReference,recordedBy\n"
+            + string.Concat(((string[])["=SUM(A1)", "+A1", "-A1", "@name"]).Select((name, i) => $"f{i},Inventa prima,2005-06-01,NZ2563,{name}\n")));
+        using var reviewer = await server.ClientOfAsync("Reviewer", "review");
+        var lines = await reviewer.GetStringAsync("/api/v1/exports/records?quality=all");
+        Assert.All(["=SUM(A1)", "+A1", "-A1", "@name"], (string name) => Assert.Contains($",'{name},", lines, StringComparison.Ordinal));
+        foreach (var address in (string[])["exports/presence?taxon=Inventa%20prima", "exports/tiles?taxon=prima,secunda", "exports/records?format=dwca", "taxa/prima/presence?format=gpkg"])
+        {
+            using var answer = await server.Client.GetAsync($"/api/v1/{address}");
+            Assert.Matches("^[A-Za-z0-9.-]+$", answer.Content.Headers.ContentDisposition!.FileName!);
+        }
+    }
+
+    [Fact]
     public async Task PresenceMapsComeAsGeoPackageAndParquet()
     {
         Assert.Equal("SQLite format 3\0"u8.ToArray(), (await _server.Client.GetByteArrayAsync("/api/v1/taxa/prima/presence?format=gpkg"))[..16]);

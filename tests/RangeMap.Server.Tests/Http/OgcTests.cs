@@ -90,6 +90,20 @@ public sealed class OgcTests(SmallWorld world) : IClassFixture<SmallWorld>
         Assert.Contains("Feature Count: 4", said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task AnIndependentReaderFindsTheSquaresOfATile()
+    {
+        if (!OnPath("ogrinfo"))
+            Assert.Skip("ogrinfo (GDAL) is not installed.");
+        var path = Path.Combine(Directory.CreateTempSubdirectory("rangemap-tile-").FullName, "0.mvt");
+        await File.WriteAllBytesAsync(path, await _server.Client.GetByteArrayAsync("/api/v1/taxa/prima/tiles/BritishNationalGrid/0/0/0?periods=../1999,2000/.."));
+        var said = await RunAsync("ogrinfo", "-ro", "-al", path);
+        Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        Assert.Contains("Layer name: presence", said, StringComparison.Ordinal);
+        Assert.Contains("square (String) = NZ26", said, StringComparison.Ordinal);
+        Assert.Contains("latest (Integer", said, StringComparison.Ordinal);
+    }
+
     private static bool OnPath(string program) => Environment.GetEnvironmentVariable("PATH")!.Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, program)));
 
     private static async Task<string> RunAsync(string program, params string[] arguments)

@@ -4,7 +4,7 @@ using Microsoft.Data.Sqlite;
 
 namespace RangeMap.Maps;
 
-/// <summary>A table as an OGC GeoPackage 1.3: one layer in longitude and latitude (EPSG:4326), with where it came from and its data dictionary as metadata.</summary>
+/// <summary>A table as an OGC GeoPackage 1.3: one layer in longitude and latitude (EPSG:4326) with its spatial index, with where it came from and its data dictionary as metadata.</summary>
 public static class GeoPackageExport
 {
     /// <summary>Writes the package to a new file: SQLite writes back and forth, which no stream allows.</summary>
@@ -23,8 +23,11 @@ public static class GeoPackageExport
             foreach (var (name, id, organisation, definition, description) in ReferenceSystems.All)
                 Run(connection, GeoPackageSql.AddSystem, ("$name", name), ("$id", id), ("$organization", organisation), ("$number", id), ("$definition", definition), ("$description", description));
             Run(connection, GeoPackageSql.MakeTable(table));
+            Run(connection, SpatialIndexSql.Make(table));
             var box = AddRows(connection, table, rows, cancel);
             Describe(connection, table, source, box);
+            Run(connection, SpatialIndexSql.Triggers(table));
+            Run(connection, SpatialIndexSql.AddExtension, ("$table", table.Name));
             await AddMetadataAsync(connection, table, source, cancel).ConfigureAwait(false);
             transaction.Commit();
         }
@@ -35,7 +38,11 @@ public static class GeoPackageExport
         using var command = Command(connection, GeoPackageSql.AddRow(table));
         var geometry = command.Parameters.Add("$geom", SqliteType.Blob);
         var cells = table.Columns.Select((column, i) => command.Parameters.Add(FormattableString.Invariant($"$c{i}"), SqliteTypeOf(column.Kind))).ToArray();
+        using var index = Command(connection, SpatialIndexSql.AddBox(table));
+        var number = index.Parameters.Add("$fid", SqliteType.Integer);
+        var edges = SpatialIndexSql.Edges.Select(name => index.Parameters.Add(name, SqliteType.Real)).ToArray();
         DegreeBox? whole = null;
+        long fid = 0;
         foreach (var row in rows)
         {
             cancel.ThrowIfCancellationRequested();
@@ -45,6 +52,9 @@ public static class GeoPackageExport
             for (var i = 0; i < cells.Length; i++)
                 cells[i].Value = Cell(table.Columns[i].Kind, row.Values[i]);
             command.ExecuteNonQuery();
+            number.Value = ++fid;
+            (edges[0].Value, edges[1].Value, edges[2].Value, edges[3].Value) = (box.West, box.East, box.South, box.North);
+            index.ExecuteNonQuery();
         }
 
         return whole;
